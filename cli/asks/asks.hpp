@@ -1,0 +1,25 @@
+#pragma once
+// From the words of a call to the question of a job. One file an ask; nothing here computes.
+
+#include <vector>
+
+#include <quillside/answer/answer.hpp>
+#include <quillside/data/load.hpp>
+
+#include "../session.hpp"
+
+namespace quillside::cli {
+
+/// An answer, and the faults of the files that `tables check` looked through.
+struct Reply {
+  Answer answer;
+  std::vector<TableFault> faults = {};
+};
+
+Reply ask_drill(const Call& call, const Session& session);
+Reply ask_mill(const Call& call, const Session& session);
+Reply ask_burr(const Call& call, const Session& session);
+Reply ask_size(const Call& call, const Session& session);
+Reply ask_tables(const Call& call, const Session& session);
+
+} // namespace quillside::cli

@@ -1,0 +1,185 @@
+#include "run.hpp"
+
+#include <algorithm>
+#include <array>
+#include <exception>
+
+#include <quillside/data/table_files.hpp>
+#include <quillside/render/json.hpp>
+#include <quillside/render/text.hpp>
+#include <quillside/version.hpp>
+#include <quillside/words/fault.hpp>
+#include <quillside/words/utf8.hpp>
+
+#include "asks/asks.hpp"
+#include "shell_words.hpp"
+
+namespace quillside::cli {
+
+namespace {
+
+Reply reply_to(const Call& call, const Session& session) {
+  using Ask = Reply (*)(const Call&, const Session&);
+  struct Named {
+    std::string_view name;
+    Ask ask;
+  };
+  constexpr std::array<Named, 5> all{{{"drill", ask_drill}, {"mill", ask_mill}, {"burr", ask_burr}, {"size", ask_size}, {"tables", ask_tables}}};
+  const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });
+  return found->ask(call, session);
+}
+
+int exit_of(const Reply& reply) {
+  if (!reply.faults.empty()) return exit_code(FaultKind::data);
+  return reply.answer.verdict == "do not" ? 1 : 0;
+}
+
+/// Whatever goes wrong, as a Fault: what is no Fault of ours is our own fault.
+Fault as_fault(const std::exception_ptr& exception) {
+  try {
+    std::rethrow_exception(exception);
+  } catch (const Fault& fault) {
+    return fault;
+  } catch (const std::exception& error) {
+    Fault fault;
+    fault.message = std::string("a fault of our own: ") + error.what();
+    return fault;
+  }
+}
+
+enum class Format { text, json };
+
+Format format_of(const Call& call) {
+  const auto format = call.flag("format");
+  if (!format || *format == "text") return Format::text;
+  if (*format == "json") return Format::json;
+  throw wrong_word(printable(*format), "is no format: text or json", {"text", "json"});
+}
+
+/// Whether the record is wanted, though the words may be too wrong to parse.
+bool asks_for_json(const std::vector<std::string>& words) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (words[i] == "--format=json") return true;
+    if (words[i] == "--format" && i + 1 < words.size() && words[i + 1] == "json") return true;
+  }
+  return false;
+}
+
+std::string ask_named(const std::vector<std::string>& words) {
+  const bool known = !words.empty() && std::any_of(asks().begin(), asks().end(), [&](const AskDescription& ask) { return ask.name == words.front(); });
+  return known ? words.front() : std::string{};
+}
+
+TextStyle style_of(const Call& call, const Session& session, const Console& console) {
+  TextStyle style;
+  style.units = session.units();
+  style.why = call.has("why");
+  style.large = call.has("large");
+  const auto no_color = console.env("NO_COLOR");
+  style.bold = console.out_is_terminal && (!no_color || no_color->empty()) && console.env("TERM").value_or("dumb") != "dumb";
+  return style;
+}
+
+/// One line of a batch: its record, and its exit.
+struct Record {
+  std::string json;
+  int exit = 0;
+};
+
+Record record_of(const std::string& line, int number, Session& session, const Console& console) {
+  std::vector<std::string> words;
+  try {
+    std::string blanks = line;
+    std::replace_if(blanks.begin(), blanks.end(), [](char c) { return c == '\t' || c == '\r'; }, ' ');
+    if (!is_plain_utf8(blanks)) throw wrong_word(printable(blanks), "is no plain UTF-8 text");
+    words = shell_words(blanks);
+    if (words.front() == "batch") throw wrong_word("batch", "cannot stand in a batch");
+    const Call call = parse_call(words);
+    format_of(call);
+    session.begin(call);
+    const Reply reply = reply_to(call, session);
+    return {json(reply.answer, number), exit_of(reply)};
+  } catch (...) {
+    const Fault fault = as_fault(std::current_exception());
+    console.err(text(fault, ask_named(words)) + "\n");
+    return {json(fault, ask_named(words), number), exit_code(fault.kind)};
+  }
+}
+
+bool gives_no_record(const std::string& line) {
+  const auto first = line.find_first_not_of(" \t\r");
+  return first == std::string::npos || line.compare(first, 2, "//") == 0;
+}
+
+int batch(const Call& call, Session& session, const Console& console) {
+  int worst = 0;
+  int number = 0;
+  const auto take = [&](const std::string& line) {
+    ++number;
+    if (gives_no_record(line)) return;
+    const Record record = record_of(line, number, session, console);
+    console.out(record.json + "\n");
+    worst = std::max(worst, record.exit);
+  };
+  if (call.words.empty() || call.words.front() == "-") {
+    while (const auto line = console.read_line()) take(*line);
+    return worst;
+  }
+  const std::string all = read_text_file(call.words.front());
+  for (std::size_t from = 0; from < all.size();) {
+    const std::size_t to = std::min(all.find('\n', from), all.size());
+    take(all.substr(from, to - from));
+    from = to + 1;
+  }
+  return worst;
+}
+
+int answer(const std::vector<std::string>& words, const Console& console) {
+  const Call call = parse_call(words);
+  if (call.has("help")) {
+    console.out(help(*call.ask));
+    return 0;
+  }
+  const Format format = format_of(call);
+  Session session(console);
+  session.begin(call);
+  if (call.ask->name == "batch") return batch(call, session, console);
+  const Reply reply = reply_to(call, session);
+  console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n" : text(reply.answer, style_of(call, session, console)));
+  for (const auto& fault : reply.faults)
+    console.err("quillside: tables: " + fault.place.file + ":" + std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ": " + fault.what + "\n");
+  return exit_of(reply);
+}
+
+} // namespace
+
+int run(const std::vector<std::string>& words, const Console& console) {
+  if (words.empty()) {
+    console.err(help());
+    return exit_code(FaultKind::word);
+  }
+  try {
+    if (words.front() == "--help") {
+      console.out(help());
+      return 0;
+    }
+    if (std::find(words.begin(), words.end(), "--version") != words.end()) {
+      console.out(std::string("quillside ") + version + "\n");
+      return 0;
+    }
+    return answer(words, console);
+  } catch (...) {
+    const Fault fault = as_fault(std::current_exception());
+    console.err(text(fault, ask_named(words)) + "\n");
+    if (asks_for_json(words) || words.front() == "batch") {
+      try {
+        console.out(json(fault, ask_named(words), std::nullopt) + "\n");
+      } catch (const Fault&) {
+        return exit_code(FaultKind::file); // the record has nowhere to go either
+      }
+    }
+    return exit_code(fault.kind);
+  }
+}
+
+} // namespace quillside::cli

@@ -1,0 +1,47 @@
+#pragma once
+// What an ask needs besides its words: the tables, the settings, and the readers that join the two.
+
+#include <optional>
+#include <string>
+
+#include <quillside/data/choose.hpp>
+#include <quillside/data/table_files.hpp>
+#include <quillside/words/typed.hpp>
+
+#include "console.hpp"
+#include "flags.hpp"
+
+namespace quillside::cli {
+
+class Session {
+public:
+  explicit Session(const Console& console);
+
+  /// Reads --units and --tables of the call; every other reader works for that call until the next.
+  void begin(const Call& call);
+
+  [[nodiscard]] const Tables& tables() const { return tables_; }
+  [[nodiscard]] const Tables& builtin() const { return builtin_; }
+  [[nodiscard]] UnitSystem units() const { return units_; }
+  [[nodiscard]] TableSearch search(const Call& call) const;
+
+  [[nodiscard]] Typed<NamedSize> size(const std::string& word, const ToolSizes& tool) const;
+  [[nodiscard]] Typed<Work> material(const std::string& word) const;
+  [[nodiscard]] Typed<const Cutter*> cutter(const Call& call, std::string_view tool) const;
+  /// The one that is named; else the usual one of the settings that is of one of these kinds; else nothing.
+  [[nodiscard]] std::optional<Typed<const Machine*>> machine(const Call& call, std::initializer_list<std::string_view> kinds) const;
+  [[nodiscard]] std::optional<Typed<Length>> length(const Call& call, std::string_view flag) const;
+  [[nodiscard]] std::optional<Typed<Reading<Length>>> reading(const Call& call, std::string_view flag) const;
+  [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;
+
+private:
+  std::optional<std::string> variable_;
+  std::string config_;
+  Settings settings_;
+  UnitSystem units_ = UnitSystem::inch;
+  Tables builtin_;
+  Tables tables_;
+  std::optional<std::vector<std::string>> loaded_; // the --tables that tables_ was made with
+};
+
+} // namespace quillside::cli

@@ -1,0 +1,86 @@
+#pragma once
+// The names of an answer's members, each with the quantity it carries, and the fixed unit each quantity is written in.
+// A length filed under a speed does not compile. Names and units are a promise: programs read them.
+
+#include <optional>
+
+#include <quillside/quantity/units.hpp>
+
+namespace quillside {
+
+/// A quantity as a record carries it: unrounded, in its fixed unit. Both or neither of low and high.
+struct Measure {
+  double value = 0;
+  std::optional<double> low;
+  std::optional<double> high;
+  const char* unit = "1";
+};
+
+// The fixed units.
+inline Measure measure(Length length) { return {in_mm(length), {}, {}, "mm"}; }
+inline Measure measure(Angle angle) { return {in_degrees(angle), {}, {}, "deg"}; }
+inline Measure measure(CuttingSpeed speed) { return {in_m_per_min(speed), {}, {}, "m/min"}; }
+inline Measure measure(SpindleSpeed speed) { return {in_rev_per_min(speed), {}, {}, "rev/min"}; }
+inline Measure measure(FeedRate rate) { return {in_mm_per_min(rate), {}, {}, "mm/min"}; }
+inline Measure measure(FeedPerRev feed) { return {in_mm_per_rev(feed), {}, {}, "mm/rev"}; }
+inline Measure measure(FeedPerTooth feed) { return {in_mm_per_tooth(feed), {}, {}, "mm/tooth"}; }
+inline Measure measure(Force force) { return {in_newtons(force), {}, {}, "N"}; }
+inline Measure measure(Torque torque) { return {in_newton_metres(torque), {}, {}, "N.m"}; }
+inline Measure measure(Power power) { return {in_watts(power), {}, {}, "W"}; }
+inline Measure measure(Time time) { return {in_seconds(time), {}, {}, "s"}; }
+inline Measure measure(Temperature temperature) { return {in_celsius(temperature), {}, {}, "degC"}; }
+inline Measure measure(Stress stress) { return {in_megapascals(stress), {}, {}, "MPa"}; }
+inline Measure measure(double ratio) { return {ratio, {}, {}, "1"}; }
+
+/// The name of a member that carries one kind of quantity.
+template <class Quantity> struct Key {
+  const char* name;
+};
+/// The name of a member that carries a word.
+struct WordKey {
+  const char* name;
+};
+/// The name of a member that carries a list or an object.
+struct ListKey {
+  const char* name;
+};
+
+namespace key {
+
+// Settings: what to dial in.
+inline constexpr Key<SpindleSpeed> spindle_speed{"spindle_speed"};
+inline constexpr WordKey step{"step"};
+inline constexpr Key<FeedPerRev> feed_per_rev{"feed_per_rev"};
+inline constexpr Key<FeedPerTooth> feed_per_tooth{"feed_per_tooth"};
+inline constexpr Key<FeedRate> feed_rate{"feed_rate"};
+inline constexpr WordKey fluid{"fluid"};
+inline constexpr Key<Length> depth_stop{"depth_stop"};
+inline constexpr ListKey stop_shim{"stop_shim"};
+inline constexpr ListKey pecks{"pecks"};
+inline constexpr Key<Length> to_depth{"to_depth"};
+inline constexpr Key<Time> turn_time{"turn_time"};
+inline constexpr Key<Length> width_of_cut{"width_of_cut"};
+
+// Findings: what follows, and what was taken from the tables.
+inline constexpr Key<SpindleSpeed> wanted_spindle_speed{"wanted_spindle_speed"};
+inline constexpr Key<CuttingSpeed> cutting_speed{"cutting_speed"};
+inline constexpr WordKey limited_by{"limited_by"};
+inline constexpr Key<SpindleSpeed> limit_speed{"limit_speed"};
+inline constexpr Key<Time> cut_time{"cut_time"};
+inline constexpr Key<Length> point_allowance{"point_allowance"};
+inline constexpr Key<Length> left_under_tip{"left_under_tip"};
+inline constexpr Key<Length> left_under_corner{"left_under_corner"};
+inline constexpr Key<Length> spot_diameter{"spot_diameter"};
+inline constexpr Key<Angle> wanted_point{"wanted_point"};
+inline constexpr Key<Angle> wanted_relief{"wanted_relief"};
+inline constexpr Key<Length> chip_thickness{"chip_thickness"};
+
+// Sizes.
+inline constexpr ListKey size{"size"};
+inline constexpr ListKey same{"same"};
+inline constexpr ListKey below{"below"};
+inline constexpr ListKey above{"above"};
+inline constexpr Key<Length> length{"length"};
+
+} // namespace key
+} // namespace quillside

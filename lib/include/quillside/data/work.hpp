@@ -1,0 +1,27 @@
+#pragma once
+// What is being cut: a material, as typed, with its condition or hardness.
+
+#include <optional>
+#include <string>
+
+#include <quillside/data/tables.hpp>
+
+namespace quillside {
+
+struct Work {
+  const Material* material = nullptr;
+  std::string_view condition;      // one of `conditions`; empty: none named
+  std::optional<Hardness> hardness; // named instead of a condition
+};
+
+/// `416`, `416@annealed`, `416@28HRC`; a key or an alias, in either case.
+/// Throws a Fault with a suggestion for an unknown material, and one that lists what the material has for an unknown condition.
+Work read_work(const Tables& tables, std::string_view text);
+
+/// The material itself, then its family, its family's family and so on: the most specific first.
+std::vector<const Material*> chain_of(const Tables& tables, const Material& material);
+
+/// The materials whose rows answer for this one: its layers, or itself.
+std::vector<const Material*> layers_of(const Tables& tables, const Material& material);
+
+} // namespace quillside

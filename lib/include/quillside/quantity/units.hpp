@@ -1,0 +1,167 @@
+#pragma once
+// The units of the project: one system whose base dimensions are the trade's own.
+//
+//   length [mm]   time [min]   force [N]   temperature [K]   turn   tooth   rim
+//
+// Turn and tooth are dimensions, so mm/tooth x tooth/turn x turn/min is mm/min by the compiler's algebra, and a
+// feed per tooth cannot stand where a feed per turn is wanted. Rim marks a length travelled round the edge of a tool:
+// a cutting speed [rim mm/min] is no feed rate [mm/min], though both are lengths in a time. The one door between
+// rim lengths and plain ones is model/surface_speed.
+//
+// A number enters through the named functions below and leaves through those that begin with `in_`; both name its unit.
+// This is the only header that includes Boost.Units.
+
+#include <boost/units/absolute.hpp>
+#include <boost/units/base_dimension.hpp>
+#include <boost/units/base_unit.hpp>
+#include <boost/units/make_system.hpp>
+#include <boost/units/operators.hpp>
+#include <boost/units/quantity.hpp>
+#include <boost/units/unit.hpp>
+
+#include <quillside/quantity/factor.hpp>
+
+namespace quillside {
+
+namespace detail {
+
+struct length_dimension : boost::units::base_dimension<length_dimension, 7101> {};
+struct time_dimension : boost::units::base_dimension<time_dimension, 7102> {};
+struct force_dimension : boost::units::base_dimension<force_dimension, 7103> {};
+struct temperature_dimension : boost::units::base_dimension<temperature_dimension, 7104> {};
+struct turn_dimension : boost::units::base_dimension<turn_dimension, 7105> {};
+struct tooth_dimension : boost::units::base_dimension<tooth_dimension, 7106> {};
+struct rim_dimension : boost::units::base_dimension<rim_dimension, 7107> {};
+
+struct millimetre_base : boost::units::base_unit<millimetre_base, length_dimension::dimension_type, 7201> {};
+struct minute_base : boost::units::base_unit<minute_base, time_dimension::dimension_type, 7202> {};
+struct newton_base : boost::units::base_unit<newton_base, force_dimension::dimension_type, 7203> {};
+struct kelvin_base : boost::units::base_unit<kelvin_base, temperature_dimension::dimension_type, 7204> {};
+struct turn_base : boost::units::base_unit<turn_base, turn_dimension::dimension_type, 7205> {};
+struct tooth_base : boost::units::base_unit<tooth_base, tooth_dimension::dimension_type, 7206> {};
+struct rim_base : boost::units::base_unit<rim_base, rim_dimension::dimension_type, 7207> {};
+
+using bench_system = boost::units::make_system<millimetre_base, minute_base, newton_base, kelvin_base, turn_base,
+                                               tooth_base, rim_base>::type;
+
+template <class Dimension> using base = boost::units::unit<typename Dimension::dimension_type, bench_system>;
+template <class Unit, class Other> using per = typename boost::units::divide_typeof_helper<Unit, Other>::type;
+template <class Unit, class Other> using times = typename boost::units::multiply_typeof_helper<Unit, Other>::type;
+
+using millimetre = base<length_dimension>;
+using minute = base<time_dimension>;
+using newton = base<force_dimension>;
+using kelvin = base<temperature_dimension>;
+using turn = base<turn_dimension>;
+using tooth = base<tooth_dimension>;
+using rim = base<rim_dimension>;
+using square_millimetre = times<millimetre, millimetre>;
+using per_minute = per<turn, times<turn, minute>>;
+
+} // namespace detail
+
+/// One alias for each quantity of the trade. A bare double is only a pure ratio or a count.
+using Length = boost::units::quantity<detail::millimetre>;
+using Time = boost::units::quantity<detail::minute>;
+using Force = boost::units::quantity<detail::newton>;
+using Temperature = boost::units::quantity<boost::units::absolute<detail::kelvin>>;
+using TemperatureDifference = boost::units::quantity<detail::kelvin>;
+using Angle = boost::units::quantity<detail::turn>;
+using SpindleSpeed = boost::units::quantity<detail::per<detail::turn, detail::minute>>;
+/// Angle in radians gone through in a time: what dynamics wants, and no spindle speed [rad/min].
+using AngularVelocity = boost::units::quantity<detail::per_minute>;
+using CuttingSpeed = boost::units::quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::minute>>;
+using FeedPerRev = boost::units::quantity<detail::per<detail::millimetre, detail::turn>>;
+using FeedPerTooth = boost::units::quantity<detail::per<detail::millimetre, detail::tooth>>;
+/// Teeth that pass in one turn: the number of flutes.
+using TeethPerTurn = boost::units::quantity<detail::per<detail::tooth, detail::turn>>;
+using FeedRate = boost::units::quantity<detail::per<detail::millimetre, detail::minute>>;
+using Torque = boost::units::quantity<detail::times<detail::newton, detail::millimetre>>;
+using Power = boost::units::quantity<detail::per<detail::times<detail::newton, detail::millimetre>, detail::minute>>;
+using Stress = boost::units::quantity<detail::per<detail::newton, detail::square_millimetre>>;
+
+// Lengths.
+constexpr Length mm(double amount) { return Length::from_value(amount); }
+constexpr Length inches(double amount) { return mm(factor::inch_in_mm.into(amount)); }
+/// A fraction of an inch, as 3/16.
+constexpr Length inches(int numerator, int denominator) {
+  return mm(factor::inch_in_mm.into(static_cast<double>(numerator)) / denominator);
+}
+constexpr Length thou(double amount) { return mm(factor::thou_in_mm.into(amount)); }
+constexpr Length feet(double amount) { return mm(factor::foot_in_mm.into(amount)); }
+constexpr Length metres(double amount) { return mm(factor::metre_in_mm.into(amount)); }
+constexpr Length micrometres(double amount) { return mm(factor::micrometre_in_mm.into(amount)); }
+constexpr double in_mm(Length length) { return length.value(); }
+constexpr double in_inches(Length length) { return factor::inch_in_mm.out_of(length.value()); }
+constexpr double in_thou(Length length) { return factor::thou_in_mm.out_of(length.value()); }
+
+// Times.
+constexpr Time minutes(double amount) { return Time::from_value(amount); }
+constexpr Time seconds(double amount) { return minutes(factor::second_in_min.into(amount)); }
+constexpr double in_minutes(Time time) { return time.value(); }
+constexpr double in_seconds(Time time) { return factor::second_in_min.out_of(time.value()); }
+
+// Angles: the base unit is the turn, and a degree is exactly 1/360 of it.
+constexpr Angle turns(double amount) { return Angle::from_value(amount); }
+constexpr Angle degrees(double amount) { return turns(factor::degree_in_turn.into(amount)); }
+constexpr double in_turns(Angle angle) { return angle.value(); }
+constexpr double in_degrees(Angle angle) { return factor::degree_in_turn.out_of(angle.value()); }
+
+// Spindle speeds, cutting speeds.
+constexpr SpindleSpeed rev_per_min(double amount) { return SpindleSpeed::from_value(amount); }
+constexpr double in_rev_per_min(SpindleSpeed speed) { return speed.value(); }
+constexpr CuttingSpeed m_per_min(double amount) { return CuttingSpeed::from_value(factor::metre_in_mm.into(amount)); }
+constexpr CuttingSpeed ft_per_min(double amount) { return CuttingSpeed::from_value(factor::foot_in_mm.into(amount)); }
+constexpr double in_m_per_min(CuttingSpeed speed) { return factor::metre_in_mm.out_of(speed.value()); }
+constexpr double in_ft_per_min(CuttingSpeed speed) { return factor::foot_in_mm.out_of(speed.value()); }
+constexpr AngularVelocity rad_per_s(double amount) {
+  return AngularVelocity::from_value(factor::second_in_min.out_of(amount));
+}
+constexpr double in_rad_per_s(AngularVelocity speed) { return factor::second_in_min.into(speed.value()); }
+
+// Feeds.
+constexpr FeedPerRev mm_per_rev(double amount) { return FeedPerRev::from_value(amount); }
+constexpr FeedPerRev in_per_rev(double amount) { return mm_per_rev(factor::inch_in_mm.into(amount)); }
+constexpr double in_mm_per_rev(FeedPerRev feed) { return feed.value(); }
+constexpr double in_inches_per_rev(FeedPerRev feed) { return factor::inch_in_mm.out_of(feed.value()); }
+constexpr FeedPerTooth mm_per_tooth(double amount) { return FeedPerTooth::from_value(amount); }
+constexpr FeedPerTooth in_per_tooth(double amount) { return mm_per_tooth(factor::inch_in_mm.into(amount)); }
+constexpr double in_mm_per_tooth(FeedPerTooth feed) { return feed.value(); }
+constexpr double in_inches_per_tooth(FeedPerTooth feed) { return factor::inch_in_mm.out_of(feed.value()); }
+constexpr TeethPerTurn flutes(int count) { return TeethPerTurn::from_value(count); }
+constexpr int in_flutes(TeethPerTurn teeth) { return static_cast<int>(teeth.value()); }
+constexpr FeedRate mm_per_min(double amount) { return FeedRate::from_value(amount); }
+constexpr FeedRate in_per_min(double amount) { return mm_per_min(factor::inch_in_mm.into(amount)); }
+constexpr double in_mm_per_min(FeedRate rate) { return rate.value(); }
+constexpr double in_inches_per_min(FeedRate rate) { return factor::inch_in_mm.out_of(rate.value()); }
+
+// Temperatures: a point on the scale is one type, a difference another.
+constexpr Temperature celsius(double amount) {
+  return Temperature::from_value(amount + factor::celsius_zero_in_kelvin);
+}
+constexpr Temperature fahrenheit(double amount) {
+  return celsius(factor::degree_fahrenheit_in_kelvin.into(amount - factor::celsius_zero_in_fahrenheit));
+}
+constexpr double in_celsius(Temperature temperature) { return temperature.value() - factor::celsius_zero_in_kelvin; }
+constexpr double in_fahrenheit(Temperature temperature) {
+  return factor::degree_fahrenheit_in_kelvin.out_of(in_celsius(temperature)) + factor::celsius_zero_in_fahrenheit;
+}
+constexpr TemperatureDifference kelvins(double amount) { return TemperatureDifference::from_value(amount); }
+constexpr double in_kelvins(TemperatureDifference difference) { return difference.value(); }
+
+// Forces and what follows from them.
+constexpr Force newtons(double amount) { return Force::from_value(amount); }
+constexpr Force pounds_force(double amount) { return newtons(factor::pound_force_in_newton.into(amount)); }
+constexpr double in_newtons(Force force) { return force.value(); }
+constexpr double in_pounds_force(Force force) { return factor::pound_force_in_newton.out_of(force.value()); }
+constexpr Torque newton_metres(double amount) {
+  return Torque::from_value(factor::newton_metre_in_newton_mm.into(amount));
+}
+constexpr double in_newton_metres(Torque torque) { return factor::newton_metre_in_newton_mm.out_of(torque.value()); }
+constexpr Power watts(double amount) { return Power::from_value(factor::watt_in_newton_mm_per_min.into(amount)); }
+constexpr Power horsepower(double amount) { return watts(factor::horsepower_in_watt.into(amount)); }
+constexpr double in_watts(Power power) { return factor::watt_in_newton_mm_per_min.out_of(power.value()); }
+constexpr Stress megapascals(double amount) { return Stress::from_value(amount); }
+constexpr double in_megapascals(Stress stress) { return stress.value(); }
+
+} // namespace quillside

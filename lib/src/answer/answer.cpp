@@ -1,0 +1,28 @@
+#include <quillside/answer/answer.hpp>
+
+#include <algorithm>
+
+namespace quillside {
+
+const Value* find(const std::vector<Member>& members, std::string_view name) {
+  const auto found = std::find_if(members.begin(), members.end(), [&](const Member& member) { return member.name == name; });
+  return found == members.end() ? nullptr : &found->value;
+}
+
+const Measure* find_measure(const std::vector<Member>& members, std::string_view name) {
+  const Value* value = find(members, name);
+  return value == nullptr ? nullptr : std::get_if<Measure>(&value->held);
+}
+
+std::string find_word(const std::vector<Member>& members, std::string_view name) {
+  const Value* value = find(members, name);
+  const auto* word = value == nullptr ? nullptr : std::get_if<std::string>(&value->held);
+  return word == nullptr ? std::string{} : *word;
+}
+
+const Input* find_input(const Answer& answer, std::string_view name) {
+  const auto found = std::find_if(answer.inputs.begin(), answer.inputs.end(), [&](const Input& input) { return input.name == name; });
+  return found == answer.inputs.end() ? nullptr : &*found;
+}
+
+} // namespace quillside

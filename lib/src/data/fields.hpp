@@ -1,0 +1,257 @@
+#pragma once
+// The fields of every kind of row, once: the loader reads by them, the table compiler writes by them, `tables new` explains by
+// them. A visitor gets, in the order of the struct, the field and the member.
+//
+//   visit(field, member)          one value
+//   visit.each(field, member)     one word or a list of words; a list stands for one row each
+//   visit.points(row)  visit.gears(row)  visit.amount(row)    the three that are made of several keys
+
+#include <array>
+#include <concepts>
+#include <string_view>
+#include <tuple>
+#include <type_traits>
+#include <utility>
+
+#include <quillside/data/tables.hpp>
+
+namespace quillside {
+
+struct Field {
+  std::string_view key;
+  std::string_view example; // as TOML, for a person who fills it in
+  std::string_view about;
+  bool required = false;
+  Words allowed = {}; // the closed list, where there is one
+};
+
+inline constexpr Field source_field{"source", "\"own-bench\"", "id of a [source.ID]: where the numbers come from", true};
+inline constexpr Field key_field{"key", "\"shop\"", "its name, for you to type", true};
+inline constexpr std::array<std::string_view, 5> asks_with_speeds{"drill", "mill", "burr", "ream", "any"};
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Source>
+void fields(Row& row, V& visit) {
+  visit(Field{"author", "\"you\"", "who wrote or measured it", true}, row.author);
+  visit(Field{"title", "\"own trials\"", "", true}, row.title);
+  visit(Field{"edition", "\"not seen\"", "\"not seen\" where nobody saw it"}, row.edition);
+  visit(Field{"year", "\"2026\"", ""}, row.year);
+  visit(Field{"page", "\"not seen\"", ""}, row.page);
+  visit(Field{"standing", "\"own bench\"", "how far it is to be trusted", true, standings}, row.standing);
+  visit(Field{"note", "\"\"", ""}, row.note);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Material>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"name", "\"303 free-machining austenitic stainless\"", "", true}, row.name);
+  visit(Field{"metal", "\"austenitic-stainless\"", "what it is, for cautions, fluids and hardness", true, metals}, row.metal);
+  visit(Field{"family", "\"stainless\"", "the less specific material that answers when this one has no row"}, row.family);
+  visit(Field{"aliases", "[\"ss303\"]", "what else people type"}, row.aliases);
+  visit(Field{"group", "true", "a family row, no grade of its own"}, row.group);
+  visit(Field{"layers", "[\"1084\", \"1095\"]", "of a layered metal: the slowest layer answers"}, row.layers);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Cutter>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"name", "\"high-speed steel\"", "", true}, row.name);
+  visit(Field{"tools", "[\"drill\", \"mill\"]", "which tools come in it", true, tools}, row.tools);
+  visit(Field{"usual", "[\"drill\"]", "of which tools it is taken when none is named", false, tools}, row.usual);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, SpeedRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"303\"", "key of a material, or a list of keys", true}, row.material);
+  visit.each(Field{"condition", "\"annealed\"", "one condition or a list; absent: any", false, conditions}, row.condition);
+  visit(Field{"hardness", "\"135 to 185 HB\"", "absent: any"}, row.hardness);
+  visit(Field{"cutter", "\"hss\"", "key of a cutter", true}, row.cutter);
+  visit(Field{"speed", "\"85 ft/min\"", "cutting speed, or a range of it"}, row.speed);
+  visit(Field{"spindle_speed", "\"20000 rev/min\"", "burr_speed only, in place of speed"}, row.spindle_speed);
+  visit(Field{"diameter", "\"3 to 6 mm\"", "burr_speed only: the heads it holds for"}, row.diameter);
+  visit(Field{"usual", "true", "taken when neither condition nor hardness is named"}, row.usual);
+  visit(Field{"hand", "true", "burr_speed only: practice with a burr held in the hand"}, row.hand);
+  visit(source_field, row.source);
+  visit(Field{"note", "\"\"", ""}, row.note);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, SpeedRatio>
+void fields(Row& row, V& visit) {
+  visit(Field{"ask", "\"drill\"", "", true, asks_with_speeds}, row.ask);
+  visit(Field{"cutter", "\"carbide\"", "the cutter that has no row", true}, row.cutter);
+  visit(Field{"of", "\"hss\"", "the cutter whose row is taken", true}, row.of);
+  visit(Field{"ratio", "\"2 to 3\"", "times its speed", true}, row.ratio);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, DrillingFeed>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"stainless\"", "key of a material, or a list of keys; absent: any"}, row.material);
+  visit(Field{"cutter", "\"hss\"", "absent: any"}, row.cutter);
+  visit(Field{"diameter", "\"0.125 to 0.25 in\"", "the drills it holds for: the low end belongs to it, the high end does not", true}, row.diameter);
+  visit(Field{"feed", "\"0.002 to 0.004 in/rev\"", "feed per turn"}, row.feed);
+  visit(Field{"share", "\"0.5 to 1 %\"", "or a share of the diameter per turn"}, row.share);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ChipLoad>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"stainless\"", "key of a material, or a list of keys", true}, row.material);
+  visit(Field{"cutter", "\"carbide\"", "", true}, row.cutter);
+  visit.points(row);
+  visit(Field{"diameter", "\"0.3 to 12 mm\"", "the cutters a share holds for"}, row.diameter);
+  visit(Field{"share", "\"0.2 to 0.7 %\"", "or a share of the diameter per tooth"}, row.share);
+  visit(Field{"first", "\"0.3 %\"", "of the share: where to begin; absent: its low end"}, row.first);
+  visit(Field{"slot", "\"0.8\"", "what to multiply by in a full slot"}, row.slot);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, DeepHole>
+void fields(Row& row, V& visit) {
+  visit(Field{"depth", "\"3\"", "depth over diameter from which it holds", true}, row.depth);
+  visit(Field{"speed_cut", "\"10 %\"", "off the speed", true}, row.speed_cut);
+  visit(Field{"feed_cut", "\"10 %\"", "off the feed", true}, row.feed_cut);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, PeckRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"metal", "[\"austenitic-stainless\"]", "absent: any", false, metals}, row.metal);
+  visit(Field{"below", "\"1.6 mm\"", "only for drills smaller than this"}, row.below);
+  visit(Field{"first", "\"2\"", "the first bite, in diameters", true}, row.first);
+  visit(Field{"next", "\"1\"", "every bite after it", true}, row.next);
+  visit(Field{"deep_from", "\"6\"", "beyond this depth", true}, row.deep_from);
+  visit(Field{"deep_next", "\"0.5\"", "this bite", true}, row.deep_next);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, DrillPointRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"stainless\"", "absent: any"}, row.material);
+  visit(Field{"point", "\"135 deg\"", "included point angle", true}, row.point);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, LipReliefRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"diameter", "\"0.125 to 0.25 in\"", "", true}, row.diameter);
+  visit(Field{"work", "\"general\"", "", true, relief_work}, row.work);
+  visit(Field{"relief", "\"16 deg\"", "lip relief at the outer corner", true}, row.relief);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Fluid>
+void fields(Row& row, V& visit) {
+  visit(Field{"ask", "\"drill\"", "", true, asks_with_speeds}, row.ask);
+  visit(Field{"metal", "[\"brass\"]", "absent: any", false, metals}, row.metal);
+  visit(Field{"fluid", "\"light oil\"", "what to use, in words", true}, row.fluid);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Machine>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"name", "\"my pillar drill\"", "", true}, row.name);
+  visit(Field{"kind", "\"drill-press\"", "", true, machine_kinds}, row.kind);
+  visit.gears(row);
+  visit(Field{"top_speed", "\"18000 rev/min\"", "marked on the tool body, where that is lower"}, row.top_speed);
+  visit(Field{"dial", "\"0.100 in\"", "table travel a handwheel turn"}, row.dial);
+  visit(Field{"holder", "\"collet\"", "what holds the cutter", false, holders}, row.holder);
+  visit(Field{"power", "\"250 W\"", "at the spindle"}, row.power);
+  visit(Field{"runout", "\"0.02 mm\"", "total, at the cutter"}, row.runout);
+  visit(Field{"pinion_radius", "\"0.5 in\"", "of the quill's pinion, to its pitch line"}, row.pinion_radius);
+  visit(Field{"lever", "\"7 in\"", "from the pinion's axis to the hand"}, row.lever);
+  visit(Field{"backlash_free", "true", "the table has no backlash"}, row.backlash_free);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, SizeRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"kind", "\"number\"", "", true, size_kinds}, row.kind);
+  visit(Field{"name", "\"no30\"", "", true}, row.name);
+  visit(Field{"size", "\"0.1285 in\"", "", true}, row.size);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, HardnessRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"hb", "226", "", true}, row.hb);
+  visit(Field{"hv", "238", ""}, row.hv);
+  visit(Field{"hrc", "20", ""}, row.hrc);
+  visit(Field{"hrb", "97", ""}, row.hrb);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Limit>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit.amount(row);
+  visit(Field{"what", "\"low end of a band that one source gives, times its value\"", "", true}, row.what);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Instrument>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"name", "\"0.001 in dial caliper\"", "", true}, row.name);
+  visit(Field{"error", "\"0.001 in\"", "usual half-width, nine times in ten: a length or an angle", true}, row.error);
+  visit(Field{"reads", "[\"thickness\"]", "", true}, row.reads);
+  visit(Field{"trouble", "1", "1 easy to 5", true}, row.trouble);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Caution>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"severity", "\"warn\"", "", true, severities}, row.severity);
+  visit(Field{"text", "\"Clamp the work.\"", "", true}, row.text);
+  visit(Field{"when", "[\"ask:drill\", \"metal:brass|copper\"]", "tags that must all hold", true}, row.when);
+  visit(source_field, row.source);
+}
+
+/// The names of the kinds of row in a table file, in the order of members_of.
+inline constexpr std::array<std::string_view, 21> kind_names{
+    "source", "material", "cutter", "drilling_speed", "milling_speed", "reaming_speed", "burr_speed", "speed_ratio", "drilling_feed", "chip_load", "deep_hole", "peck", "drill_point", "lip_relief", "fluid", "machine", "size", "hardness", "limit", "reading", "caution"};
+
+/// The rows of each kind: of a Tables, or of any struct with the same members.
+template <class T> auto members_of(T& tables) {
+  return std::tie(tables.sources, tables.materials, tables.cutters, tables.drilling_speeds, tables.milling_speeds, tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds, tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits, tables.readings, tables.cautions);
+}
+
+/// visit(name, rows) for every kind.
+template <class T, class V> void kinds(T& tables, V&& visit) {
+  auto members = members_of(tables);
+  [&]<std::size_t... i>(std::index_sequence<i...>) {
+    (visit(kind_names[i], std::get<i>(members)), ...);
+  }(std::make_index_sequence<kind_names.size()>{});
+}
+
+/// act(rows of one, rows of the other) for every kind.
+template <class A, class B, class F> void pair_up(A& one, B& other, F&& act) {
+  auto ones = members_of(one);
+  auto others = members_of(other);
+  [&]<std::size_t... i>(std::index_sequence<i...>) {
+    (act(std::get<i>(ones), std::get<i>(others)), ...);
+  }(std::make_index_sequence<kind_names.size()>{});
+}
+
+} // namespace quillside

@@ -1,0 +1,143 @@
+#include <quillside/job/mill.hpp>
+
+#include <quillside/model/chip.hpp>
+#include <quillside/model/feed.hpp>
+#include <quillside/model/surface_speed.hpp>
+#include <quillside/words/fault.hpp>
+#include <quillside/words/print.hpp>
+
+#include "spindle.hpp"
+#include "telling.hpp"
+
+namespace quillside {
+
+namespace {
+
+void refuse_contradictions(const MillQuestion& ask) {
+  if (!ask.width) return;
+  if (!(ask.width->value > mm(0))) throw wrong_word(ask.width->text.value_or("0"), "is no width of a cut: give more than 0");
+  if (ask.width->value > ask.size.value.length)
+    throw contradiction("--width", "--width " + ask.width->text.value_or("") + " is wider than the cutter, " + ask.size.text.value_or(ask.size.value.name) + "; it cuts at most a slot of its own size");
+}
+
+std::optional<Typed<Length>> dial_of(const MillQuestion& ask) {
+  if (ask.dial) return ask.dial;
+  if (ask.machine && ask.machine->value->dial.given()) return Typed<Length>{ask.machine->value->dial.range.low, std::nullopt};
+  return std::nullopt;
+}
+
+void tell_inputs(Answer& answer, const MillQuestion& ask, const Typed<Length>& width) {
+  answer.input("size", Typed<Length>{ask.size.value.length, ask.size.text});
+  answer.input_word("material", ask.material.value.material->key, ask.material.text);
+  answer.input_word("cutter", ask.cutter.value->key, ask.cutter.text);
+  if (ask.machine) answer.input_word("machine", ask.machine->value->key, ask.machine->text);
+  answer.inputs.push_back({"flutes", ask.flutes.value, ask.flutes.text});
+  answer.input("width", width);
+  if (const auto dial = dial_of(ask)) answer.input("dial", *dial);
+}
+
+std::string describe(const ChipLoad& row, Length diameter) {
+  const std::string who = std::string(row.material) + ", " + std::string(row.cutter) + ": ";
+  if (row.share.given()) return who + std::string(row.share.text) + " of the diameter a tooth";
+  const auto end = [](const ChipPoint& point) {
+    const std::string low = print_feed_per_tooth(point.load.low, UnitSystem::inch);
+    return (point.load.low < point.load.high ? low + " to " + print_feed_per_tooth(point.load.high, UnitSystem::inch) : low) + " at " + print_length_with_unit(point.diameter, UnitSystem::inch);
+  };
+  if (row.points.size() == 1 || diameter <= row.points.front().diameter) return who + end(row.points.front());
+  if (diameter >= row.points.back().diameter) return who + end(row.points.back());
+  std::size_t above = 1;
+  while (row.points[above].diameter < diameter) ++above;
+  return who + end(row.points[above - 1]) + ", " + end(row.points[above]);
+}
+
+void tell_chip_load(const Tables& tables, Telling& telling, const ChipChoice& chip, Length diameter) {
+  telling.because_of_row("chip load", describe(*chip.row, diameter), Answer::of(chip.band), chip.row->source);
+  for (const auto* row : chip.spanning) telling.because_of_row("spans the band", describe(*row, diameter), Value{}, row->source);
+  if (chip.slot_reduced) telling.because_of_row("full slot", "the page takes " + std::string(chip.row->slot.text) + " of it in a full slot", measure(chip.row->slot.range.low), chip.row->source);
+  const std::string_view standing = source_of(tables, chip.row->source).standing;
+  if (chip.scaled) {
+    telling.flag("chip-scaled");
+    const Length printed = chip.row->points.front().diameter;
+    telling.word("printed", print_fraction(printed).value_or(print_length(printed, UnitSystem::metric)));
+    telling.word("held", chip.held_against == nullptr ? "" : ", held within " + std::string(chip.held_against->share.text) + " of the diameter");
+    if (chip.held_against != nullptr) telling.because_of_row("held against", describe(*chip.held_against, diameter), Answer::of(chip.band), chip.held_against->source);
+  }
+  if (chip.other_cutter || standing == "derived" || standing == "from memory") {
+    telling.flag("chip-weak");
+    telling.word("standing", standing == "from memory" ? "FROM MEMORY" : "DERIVED");
+    telling.word("cite", chip.other_cutter ? "the row of " + std::string(chip.row->cutter) : cite(source_of(tables, chip.row->source)));
+  }
+}
+
+} // namespace
+
+Answer mill(const Tables& tables, const MillQuestion& ask) {
+  refuse_contradictions(ask);
+  const Work& work = ask.material.value;
+  const Length diameter = ask.size.value.length;
+  const std::string_view cutter = ask.cutter.value->key;
+  const Typed<Length> width = ask.width.value_or(Typed<Length>{diameter, std::nullopt});
+  const Machine* machine = ask.machine ? ask.machine->value : nullptr;
+  const std::string_view machine_kind = machine != nullptr ? machine->kind : std::string_view{};
+
+  Answer answer("mill");
+  Telling telling(tables, answer, &work, cutter);
+  tell_inputs(answer, ask, width);
+
+  const SpeedResult result = choose_speed(tables, "mill", work, cutter);
+  if (const auto* past = std::get_if<PastLastRow>(&result)) {
+    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " + significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
+    answer.instead = cutter == "carbide" ? "anneal it, or grind it" : "a carbide cutter, or anneal it";
+    telling.cautions(machine_kind);
+    return answer;
+  }
+  const auto& choice = std::get<SpeedChoice>(result);
+  telling.speed(choice);
+  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter), spindle_speed(choice.band.high, diameter)};
+  answer.found_wanted(wanted);
+  telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
+  const SpindleQuestion spindle{wanted, wanted.first, machine};
+  const SpindleOutcome outcome = decide_spindle(spindle);
+  tell_spindle(answer, telling, spindle, outcome);
+  const SpindleSpeed speed = outcome.setting.speed;
+  answer.found(key::cutting_speed, cutting_speed(speed, diameter));
+
+  const Engagement engagement{width.value, diameter};
+  const ChipChoice chip = choose_chip_load(tables, work, cutter, diameter, width.value == diameter);
+  tell_chip_load(tables, telling, chip, diameter);
+  // The table's load is the thickest chip of a wide cut; a narrow one is fed faster, so that its thickest chip is the same.
+  constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
+  const auto restored = [&](FeedPerTooth load) { return feed_for_chip(load * one_tooth, engagement); };
+  const Band<FeedPerTooth> feed{restored(chip.band.low), restored(chip.band.first), restored(chip.band.high)};
+  answer.set(key::feed_per_tooth, feed);
+  answer.found(key::chip_thickness, largest_chip(feed.first, engagement));
+  telling.because_of_law("largest chip", largest_chip_law, measure(largest_chip(feed.first, engagement)));
+  const FeedRate rate = feed_rate(feed.first, flutes(ask.flutes.value), speed);
+  answer.set(key::feed_rate, rate);
+  telling.because_of_law("feed rate", feed_per_tooth_law, measure(rate));
+  if (const auto dial = dial_of(ask)) {
+    const Time turn = time_to_travel(dial->value, rate);
+    answer.set(key::turn_time, turn);
+    telling.because_of_law("handwheel turn", turn_time_law, measure(turn));
+  }
+  answer.set(key::width_of_cut, width.value);
+  if (const Fluid* fluid = choose_fluid(tables, "mill", work)) {
+    answer.set(key::fluid, fluid->fluid);
+    telling.because_of_row("fluid", std::string(fluid->fluid), Value{}, fluid->source);
+  } else {
+    answer.set_none(key::fluid);
+  }
+
+  telling.flag("depth-unjudged");
+  if (machine != nullptr && machine->holder == "drill chuck") {
+    telling.flag("drill-chuck");
+    answer.refuse("an end mill in a drill chuck: this machine holds it in one (holder = \"drill chuck\")");
+    answer.instead = "a collet, or a mill";
+  } else if (outcome.verdict == "do not") {
+    answer.refuse(outcome.reason);
+  }
+  telling.cautions(machine_kind);
+  return answer;
+}
+
+} // namespace quillside

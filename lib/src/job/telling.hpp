@@ -1,0 +1,47 @@
+#pragma once
+// What every job tells in the same way: which row answered and where it was published, the step behind a number, the cautions
+// that hold.
+
+#include <map>
+#include <set>
+#include <string>
+
+#include <quillside/answer/answer.hpp>
+#include <quillside/data/choose.hpp>
+#include <quillside/model/law.hpp>
+
+namespace quillside {
+
+/// Fills an Answer while the job finds out what it is about.
+class Telling {
+public:
+  Telling(const Tables& tables, Answer& answer, const Work* work, std::string_view cutter);
+
+  /// A step of `why` from a table row.
+  void because_of_row(std::string step, std::string formula, Value value, std::string_view source_id);
+  /// A step of `why` from a model.
+  void because_of_law(std::string step, const Law& law, Value value);
+  /// The rows and the rule behind a cutting speed, and what that rests on.
+  void speed(const SpeedChoice& choice);
+
+  /// Something the job found that a caution may be tagged with.
+  void flag(std::string_view flag) { flags_.insert(flag); }
+  /// A word of a caution's text that the job fills in.
+  void word(std::string name, std::string text) { words_[std::move(name)] = std::move(text); }
+
+  /// Adds the cautions that hold, the gravest first; the last thing a job does.
+  void cautions(std::string_view machine_kind);
+
+private:
+  void name_source(std::string_view id);
+  [[nodiscard]] std::string filled_in(std::string_view text) const;
+
+  const Tables& tables_;
+  Answer& answer_;
+  const Work* work_;
+  std::string_view cutter_;
+  std::set<std::string_view> flags_;
+  std::map<std::string, std::string, std::less<>> words_;
+};
+
+} // namespace quillside

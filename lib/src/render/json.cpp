@@ -1,0 +1,221 @@
+#include <quillside/render/json.hpp>
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <stdexcept>
+
+#include <quillside/words/utf8.hpp>
+
+namespace quillside {
+
+namespace {
+
+class Writer {
+public:
+  void raw(std::string_view text) { out_ += text; }
+
+  void text(std::string_view value) {
+    out_ += '"';
+    const std::string shown = printable(value);
+    for (const char c : shown) {
+      if (c == '"' || c == '\\') out_ += '\\';
+      out_ += c;
+    }
+    out_ += '"';
+  }
+
+  void text_or_null(const std::optional<std::string>& value) {
+    if (value)
+      text(*value);
+    else
+      raw("null");
+  }
+
+  /// The shortest digits that read back as the same number.
+  void number(double value) {
+    if (!std::isfinite(value)) throw std::logic_error{"a record holds a number that is not finite"};
+    std::array<char, 40> room{};
+    const auto result = std::to_chars(room.data(), room.data() + room.size(), value == 0 ? 0.0 : value);
+    out_.append(room.data(), result.ptr);
+  }
+
+  void whole(long value) { out_ += std::to_string(value); }
+
+  void name(std::string_view value) {
+    text(value);
+    out_ += ':';
+  }
+
+  template <class List, class Each> void list(const List& entries, char open, char close, Each each) {
+    out_ += open;
+    bool first = true;
+    for (const auto& entry : entries) {
+      if (!first) out_ += ',';
+      first = false;
+      each(entry);
+    }
+    out_ += close;
+  }
+
+  void measure(const Measure& value) {
+    raw("{\"value\":");
+    number(value.value);
+    raw(",\"unit\":");
+    text(value.unit);
+    if (value.low && value.high) {
+      raw(",\"low\":");
+      number(*value.low);
+      raw(",\"high\":");
+      number(*value.high);
+    }
+    raw("}");
+  }
+
+  void members(const std::vector<Member>& all) {
+    list(all, '{', '}', [&](const Member& member) {
+      name(member.name);
+      value(member.value);
+    });
+  }
+
+  void value(const Value& held) {
+    std::visit([&](const auto& one) { put(one); }, held.held);
+  }
+
+  std::string take() { return std::move(out_); }
+
+private:
+  void put(std::monostate) { raw("null"); }
+  void put(bool truth) { raw(truth ? "true" : "false"); }
+  void put(long count) { whole(count); }
+  void put(const std::string& word) { text(word); }
+  void put(const Measure& quantity) { measure(quantity); }
+  void put(const std::vector<Value>& all) {
+    list(all, '[', ']', [&](const Value& one) { value(one); });
+  }
+  void put(const std::vector<Member>& all) { members(all); }
+
+  std::string out_;
+};
+
+void write_input(Writer& out, const Input& input) {
+  out.name(input.name);
+  out.raw("{\"value\":");
+  const auto* quantity = std::get_if<Measure>(&input.value.held);
+  if (quantity != nullptr)
+    out.number(quantity->value);
+  else
+    out.value(input.value);
+  out.raw(",\"unit\":");
+  if (quantity != nullptr && std::string_view(quantity->unit) != "1")
+    out.text(quantity->unit);
+  else
+    out.raw("null");
+  out.raw(",\"text\":");
+  out.text_or_null(input.text);
+  out.raw(input.text ? ",\"given\":true}" : ",\"given\":false}");
+}
+
+void write_line(Writer& out, std::optional<int> line) {
+  out.raw(",\"line\":");
+  if (line)
+    out.whole(*line);
+  else
+    out.raw("null");
+}
+
+} // namespace
+
+std::string json(const Answer& answer, std::optional<int> line) {
+  Writer out;
+  out.raw("{\"schema\":1,\"ask\":");
+  out.text(answer.ask);
+  write_line(out, line);
+  out.raw(",\"inputs\":");
+  out.list(answer.inputs, '{', '}', [&](const Input& input) { write_input(out, input); });
+  out.raw(",\"set\":");
+  out.members(answer.settings);
+  out.raw(",\"found\":");
+  out.members(answer.findings);
+  out.raw(",\"verdict\":");
+  out.text_or_null(answer.verdict);
+  out.raw(",\"reason\":");
+  out.text_or_null(answer.reason);
+  out.raw(",\"instead\":");
+  out.text_or_null(answer.instead);
+  out.raw(",\"why\":");
+  out.list(answer.why, '[', ']', [&](const Why& why) {
+    out.raw("{\"step\":");
+    out.text(why.step);
+    out.raw(",\"formula\":");
+    out.text(why.formula);
+    out.raw(",\"value\":");
+    out.value(why.value);
+    out.raw(",\"source\":");
+    out.text(why.source);
+    out.raw("}");
+  });
+  out.raw(",\"cautions\":");
+  out.list(answer.cautions, '[', ']', [&](const CautionGiven& caution) {
+    out.raw("{\"id\":");
+    out.text(caution.id);
+    out.raw(",\"severity\":");
+    out.text(caution.severity);
+    out.raw(",\"text\":");
+    out.text(caution.text);
+    out.raw("}");
+  });
+  out.raw(",\"sources\":");
+  out.list(answer.sources, '[', ']', [&](const SourceNamed& source) {
+    out.raw("{\"id\":");
+    out.text(source.id);
+    out.raw(",\"cite\":");
+    out.text(source.cite);
+    out.raw(",\"standing\":");
+    out.text(source.standing);
+    out.raw(",\"page\":");
+    out.text_or_null(source.page);
+    out.raw("}");
+  });
+  out.raw("}");
+  return out.take();
+}
+
+std::string json(const Fault& fault, const std::string& ask, std::optional<int> line) {
+  Writer out;
+  out.raw("{\"schema\":1,\"ask\":");
+  if (ask.empty())
+    out.raw("null");
+  else
+    out.text(ask);
+  write_line(out, line);
+  out.raw(",\"error\":{\"kind\":");
+  out.text(name_of(fault.kind));
+  out.raw(",\"exit\":");
+  out.whole(exit_code(fault.kind));
+  out.raw(",\"word\":");
+  out.text(fault.word);
+  out.raw(",\"message\":");
+  out.text(fault.message);
+  out.raw(",\"allowed\":");
+  out.list(fault.allowed, '[', ']', [&](const std::string& word) { out.text(word); });
+  out.raw(",\"try\":");
+  out.text_or_null(fault.suggestion);
+  out.raw(",\"place\":");
+  if (fault.place) {
+    out.raw("{\"file\":");
+    out.text(fault.place->file);
+    out.raw(",\"line\":");
+    out.whole(fault.place->line);
+    out.raw(",\"column\":");
+    out.whole(fault.place->column);
+    out.raw("}");
+  } else {
+    out.raw("null");
+  }
+  out.raw("}}");
+  return out.take();
+}
+
+} // namespace quillside

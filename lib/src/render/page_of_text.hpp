@@ -1,0 +1,32 @@
+#pragma once
+// What the text of every ask is made of. Each ask has its own file, text_ASK.cpp; text.cpp joins them.
+
+#include <string>
+#include <vector>
+
+#include <quillside/render/text.hpp>
+
+namespace quillside {
+
+/// The part of an answer between its first number and its cautions.
+struct Page {
+  std::string number;             // the number to dial in, for tall digits; empty when there is none
+  std::string first;              // the whole first line
+  std::vector<std::string> lines; // what follows
+};
+
+Page page_of_drill(const Answer& answer, const TextStyle& style);
+Page page_of_mill(const Answer& answer, const TextStyle& style);
+Page page_of_burr(const Answer& answer, const TextStyle& style);
+Page page_of_size(const Answer& answer, const TextStyle& style);
+Page page_of_tables(const Answer& answer, const TextStyle& style);
+
+// Quantities out of an answer; each is nothing when the answer does not have the member.
+std::string spindle_speed_of(const Measure& measure);
+/// "1100 to 1720 rev/min", or nothing when low and high are the same.
+std::string band_of_speed(const Measure& measure);
+/// "step 2   wanted 1630, band 1140 to 1790": the rest of a first line.
+std::string about_speed(const Answer& answer);
+std::string length_of(const Measure& measure, UnitSystem units);
+
+} // namespace quillside

@@ -1,0 +1,149 @@
+#include <quillside/render/text.hpp>
+
+#include <array>
+#include <algorithm>
+
+#include <quillside/words/print.hpp>
+
+#include "page_of_text.hpp"
+
+namespace quillside {
+
+namespace {
+
+Page page_of(const Answer& answer, const TextStyle& style) {
+  if (answer.ask == "drill") return page_of_drill(answer, style);
+  if (answer.ask == "mill") return page_of_mill(answer, style);
+  if (answer.ask == "burr") return page_of_burr(answer, style);
+  if (answer.ask == "size") return page_of_size(answer, style);
+  return page_of_tables(answer, style);
+}
+
+/// Digits five lines tall, readable from a step away.
+std::string tall(const std::string& number) {
+  constexpr std::size_t height = 5;
+  constexpr std::array<std::array<std::string_view, height>, 10> digits{{{" ### ", "#   #", "#   #", "#   #", " ### "},
+                                                                         {"  #  ", " ##  ", "  #  ", "  #  ", " ### "},
+                                                                         {"#### ", "    #", " ### ", "#    ", "#####"},
+                                                                         {"#### ", "    #", "  ## ", "    #", "#### "},
+                                                                         {"#  # ", "#  # ", "#####", "   # ", "   # "},
+                                                                         {"#####", "#    ", "#### ", "    #", "#### "},
+                                                                         {" ### ", "#    ", "#### ", "#   #", " ### "},
+                                                                         {"#####", "    #", "   # ", "  #  ", "  #  "},
+                                                                         {" ### ", "#   #", " ### ", "#   #", " ### "},
+                                                                         {" ### ", "#   #", " ####", "    #", " ### "}}};
+  constexpr std::array<std::string_view, height> point{"  ", "  ", "  ", "##", "##"};
+  std::string rows;
+  for (std::size_t row = 0; row < height; ++row) {
+    std::string line;
+    for (const char c : number) {
+      if (c >= '0' && c <= '9') line += std::string(digits[static_cast<std::size_t>(c - '0')][row]) + "  ";
+      if (c == '.') line += std::string(point[row]) + "  ";
+    }
+    while (!line.empty() && line.back() == ' ') line.pop_back();
+    rows += line + "\n";
+  }
+  return rows + "\n";
+}
+
+bool is_basis(const CautionGiven& caution) { return caution.id.starts_with("basis-"); }
+
+std::string said(const CautionGiven& caution) {
+  const std::string lead = caution.severity == "danger" ? "DANGER  " : caution.severity == "warn" ? "Care    " : "Note    ";
+  return lead + caution.text;
+}
+
+std::string capital(std::string word) {
+  if (word == "hss") return "HSS";
+  return word;
+}
+
+std::string shown(const Input& input, UnitSystem units) {
+  if (const auto* word = std::get_if<std::string>(&input.value.held)) return capital(*word);
+  if (const auto* count = std::get_if<long>(&input.value.held)) return std::to_string(*count) + " " + input.name;
+  if (const auto* measure = std::get_if<Measure>(&input.value.held)) {
+    const std::string_view unit = measure->unit;
+    if (unit == "mm") return input.name + " " + print_length(mm(measure->value), units);
+    if (unit == "deg") return input.name + " " + print_angle(degrees(measure->value));
+    return input.name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
+  }
+  return input.name;
+}
+
+std::string taken_as(const Answer& answer, UnitSystem units) {
+  std::string line;
+  for (const auto& input : answer.inputs) {
+    if (input.text) continue;
+    std::string word = input.name == "leave_at" ? "left at the " + shown(input, units) : input.name == "machine" ? "machine " + shown(input, units) : shown(input, units);
+    line += (line.empty() ? "Taken as: " : ", ") + word;
+  }
+  if (const std::string fluid = find_word(answer.settings, "fluid"); !fluid.empty() && fluid != "dry") line += (line.empty() ? "Taken as: " : ", ") + fluid;
+  return line;
+}
+
+std::string measure_text(const Measure& measure) {
+  const std::string unit = std::string_view(measure.unit) == "1" ? "" : " " + std::string(measure.unit);
+  const auto number = [](double value) { return significant(value, 4); };
+  if (measure.low && measure.high && *measure.low < *measure.high) return number(measure.value) + unit + " (" + number(*measure.low) + " to " + number(*measure.high) + ")";
+  return number(measure.value) + unit;
+}
+
+void add_why(std::string& out, const Answer& answer) {
+  if (!answer.why.empty()) out += "\nWhy\n";
+  for (const auto& why : answer.why) {
+    const auto* measure = std::get_if<Measure>(&why.value.held);
+    out += "  " + why.step + ": " + why.formula + (measure == nullptr ? "" : " = " + measure_text(*measure)) + "  [" + why.source + "]\n";
+  }
+  if (!answer.sources.empty()) out += "\nSources\n";
+  for (const auto& source : answer.sources) out += "  [" + source.id + "] " + source.cite + (source.page ? ", " + *source.page : "") + " (" + source.standing + ")\n";
+}
+
+} // namespace
+
+std::string spindle_speed_of(const Measure& measure) { return print_spindle_speed(rev_per_min(measure.value)); }
+
+std::string band_of_speed(const Measure& measure) {
+  if (!measure.low || !measure.high || *measure.low == *measure.high) return {};
+  return print_spindle_speed(rev_per_min(*measure.low)) + " to " + print_spindle_speed(rev_per_min(*measure.high));
+}
+
+std::string about_speed(const Answer& answer) {
+  const Measure* set = find_measure(answer.settings, "spindle_speed");
+  const Measure* wanted = find_measure(answer.findings, "wanted_spindle_speed");
+  std::string line;
+  if (const std::string step = find_word(answer.settings, "step"); !step.empty()) line += "   step " + step;
+  if (set == nullptr || wanted == nullptr) return line;
+  std::string rest;
+  if (spindle_speed_of(*set) != spindle_speed_of(*wanted)) rest += "wanted " + spindle_speed_of(*wanted);
+  if (const std::string band = band_of_speed(*wanted); !band.empty()) rest += (rest.empty() ? "" : ", ") + std::string("the table's band ") + band;
+  return rest.empty() ? line : line + "   (" + rest + ")";
+}
+
+std::string length_of(const Measure& measure, UnitSystem units) { return print_length(mm(measure.value), units); }
+
+std::string text(const Answer& answer, const TextStyle& style) {
+  const Page page = page_of(answer, style);
+  std::string out;
+  if (style.large && !page.number.empty()) out += tall(page.number);
+  if (answer.verdict == "do not") {
+    out += (style.bold ? "\x1b[1mDO NOT\x1b[0m  " : "DO NOT  ") + answer.reason.value_or("") + "\n";
+  } else if (!page.first.empty()) {
+    out += (style.bold ? "\x1b[1m" + page.first + "\x1b[0m" : page.first) + "\n";
+  }
+  if (answer.verdict == "back off") out += "BACK OFF  " + answer.reason.value_or("") + "\n";
+  for (const auto& caution : answer.cautions)
+    if (is_basis(caution)) out += caution.text + "\n";
+  if (answer.instead) out += "Instead: " + *answer.instead + "\n";
+  for (const auto& line : page.lines) out += line + "\n";
+  for (const auto& caution : answer.cautions)
+    if (!is_basis(caution)) out += said(caution) + "\n";
+  if (const std::string line = taken_as(answer, style.units); !line.empty()) out += line + "\n";
+  if (style.why) add_why(out, answer);
+  return out;
+}
+
+std::string text(const Fault& fault, const std::string& ask) {
+  return "quillside: " + (ask.empty() ? "" : ask + ": ") + fault.message;
+}
+
+} // namespace quillside

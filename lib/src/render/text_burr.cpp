@@ -1,0 +1,25 @@
+#include <quillside/words/print.hpp>
+
+#include "page_of_text.hpp"
+
+namespace quillside {
+
+Page page_of_burr(const Answer& answer, const TextStyle& style) {
+  Page page;
+  if (const Measure* speed = find_measure(answer.settings, "spindle_speed")) {
+    page.number = spindle_speed_of(*speed);
+    const std::string band = band_of_speed(*speed);
+    page.first = page.number + " rev/min" + (band.empty() ? "" : "   band " + band);
+  }
+  const std::string limit = find_word(answer.findings, "limited_by");
+  const Measure* wanted = find_measure(answer.findings, "wanted_spindle_speed");
+  if (wanted != nullptr && limit != "metal" && !limit.empty()) {
+    const std::string who = limit == "mark" ? "the mark on the burr" : "the tool";
+    page.lines.push_back("limited by " + who + ": the metal wants " + spindle_speed_of(*wanted) + " (" + band_of_speed(*wanted) + ")");
+  }
+  if (const Measure* top = find_measure(answer.findings, "limit_speed")) page.lines.push_back("never over " + spindle_speed_of(*top) + " rev/min");
+  if (const Measure* speed = find_measure(answer.findings, "cutting_speed")) page.lines.push_back("the rim runs at " + print_cutting_speed(m_per_min(speed->value), style.units));
+  return page;
+}
+
+} // namespace quillside

@@ -1,0 +1,81 @@
+#include <quillside/words/print.hpp>
+
+#include "page_of_text.hpp"
+
+namespace quillside {
+
+namespace {
+
+std::string stop_line(const Answer& answer, UnitSystem units) {
+  const Measure* stop = find_measure(answer.settings, "depth_stop");
+  if (stop == nullptr) return {};
+  std::string line = "STOP  tip " + length_of(*stop, units) + " down from the face";
+  if (const Value* shim = find(answer.settings, "stop_shim")) {
+    if (const auto* members = std::get_if<std::vector<Member>>(&shim->held)) {
+      const Measure* size = find_measure(*members, "size");
+      line += "   shim: a " + find_word(*members, "name") + " shank (" + length_of(*size, units) + ") on the face the part lies on";
+    }
+  }
+  return line;
+}
+
+std::string pecks_text(const Answer& answer, UnitSystem units) {
+  const Value* pecks = find(answer.settings, "pecks");
+  const auto* list = pecks == nullptr ? nullptr : std::get_if<std::vector<Value>>(&pecks->held);
+  if (list == nullptr) return {};
+  if (list->empty()) return ", no peck";
+  std::string depths;
+  for (const auto& peck : *list) {
+    const Measure* depth = find_measure(std::get<std::vector<Member>>(peck.held), "to_depth");
+    depths += (depths.empty() ? "" : ", ") + length_of(*depth, units);
+  }
+  return "\npeck to " + depths;
+}
+
+std::string feed_line(const Answer& answer, UnitSystem units) {
+  const Measure* feed = find_measure(answer.settings, "feed_per_rev");
+  const Measure* rate = find_measure(answer.settings, "feed_rate");
+  if (feed == nullptr || rate == nullptr) return {};
+  std::string line = "feed " + print_feed_per_rev(mm_per_rev(feed->value), units) + " a turn";
+  if (feed->low && *feed->low < *feed->high) line += " (" + print_feed_per_rev(mm_per_rev(*feed->low), units) + " to " + print_feed_per_rev(mm_per_rev(*feed->high), units) + ")";
+  line += ", " + print_feed_rate(mm_per_min(rate->value), units);
+  if (const Measure* time = find_measure(answer.findings, "cut_time")) line += ", " + print_time(seconds(time->value)) + " of cutting";
+  return line + pecks_text(answer, units);
+}
+
+std::string left_line(const Answer& answer, UnitSystem units) {
+  std::string line;
+  if (const Measure* corner = find_measure(answer.findings, "left_under_corner")) line += "full width ends " + length_of(*corner, units) + " above the back; ";
+  if (const Measure* spot = find_measure(answer.findings, "spot_diameter")) line += "the spot is " + length_of(*spot, units) + " across; ";
+  if (const Measure* cone = find_measure(answer.findings, "point_allowance")) line += "its cone is " + length_of(*cone, units) + " long";
+  return line;
+}
+
+std::string point_line(const Answer& answer) {
+  const Measure* point = find_measure(answer.findings, "wanted_point");
+  if (point == nullptr) return {};
+  std::string line = "wants a point of " + print_angle(degrees(point->value)) + " deg";
+  if (const Measure* relief = find_measure(answer.findings, "wanted_relief")) line += ", lip relief " + print_angle(degrees(relief->value)) + " deg";
+  return line;
+}
+
+void add(std::vector<std::string>& lines, std::string line) {
+  if (!line.empty()) lines.push_back(std::move(line));
+}
+
+} // namespace
+
+Page page_of_drill(const Answer& answer, const TextStyle& style) {
+  Page page;
+  if (const Measure* speed = find_measure(answer.settings, "spindle_speed")) {
+    page.number = spindle_speed_of(*speed);
+    page.first = page.number + " rev/min" + about_speed(answer);
+  }
+  add(page.lines, stop_line(answer, style.units));
+  add(page.lines, feed_line(answer, style.units));
+  if (find_measure(answer.settings, "depth_stop") != nullptr) add(page.lines, left_line(answer, style.units));
+  add(page.lines, point_line(answer));
+  return page;
+}
+
+} // namespace quillside
