@@ -21,7 +21,11 @@ const Flag cutter{"cutter", "NAME", "what the edge is made of: hss, cobalt, carb
 
 std::vector<AskDescription> describe() {
   return {
-      {"drill", "SIZE MATERIAL", "spindle speed, feed, depth stop, pecks, fluid, the point it wants", 2, 2,
+      {"drill",
+       "SIZE MATERIAL",
+       "spindle speed, feed, depth stop, pecks, fluid, the point it wants",
+       2,
+       2,
        {cutter,
         {"thick", "L", "thickness of the part"},
         {"leave", "L", "metal left under the tip; needs --thick"},
@@ -30,22 +34,47 @@ std::vector<AskDescription> describe() {
         {"through", "", "all the way through; needs --thick"},
         {"point", "A", "included point angle (what the material wants)"},
         {"dry", "", "no fluid"}},
-       {"quillside drill no30 303 --machine pillar", "quillside drill 9/64 C752 --thick 3/16 --leave 0.040", "quillside drill 4.8mm 304@cold-drawn --depth 20mm"}},
-      {"mill", "SIZE MATERIAL", "spindle speed, chip load, feed rate, seconds per handwheel turn", 2, 2,
+       {"quillside drill no30 303 --machine pillar", "quillside drill 9/64 C752 --thick 3/16 --leave 0.040",
+        "quillside drill 4.8mm 304@cold-drawn --depth 20mm"}},
+      {"mill",
+       "SIZE MATERIAL",
+       "spindle speed, chip load, feed rate, seconds per handwheel turn",
+       2,
+       2,
        {cutter,
         {"flutes", "N", "teeth of the cutter (2)"},
         {"width", "L", "radial width of cut (a full slot)"},
         {"dial", "L", "table travel a handwheel turn (the machine's)"}},
        {"quillside mill 1/8 416 --machine bench", "quillside mill 6mm C360 --width 1mm --flutes 3"}},
-      {"burr", "SIZE MATERIAL", "speed for a burr held in the hand: band, first value, what limits it", 2, 2,
+      {"burr",
+       "SIZE MATERIAL",
+       "speed for a burr held in the hand: band, first value, what limits it",
+       2,
+       2,
        {cutter, {"marked", "SPEED", "the maximum marked on the burr"}},
        {"quillside burr 3mm 416 --marked 25000", "quillside burr 1/4 C752 --machine shaft"}},
-      {"size", "TEXT", "a size in inch and mm, and its neighbours in the drill ladder", 1, 1,
-       {{"over", "L", "the nearest sizes at least so much larger"}, {"under", "L", "the nearest sizes at least so much smaller"}},
+      {"size",
+       "TEXT",
+       "a size in inch and mm, and its neighbours in the drill ladder",
+       1,
+       1,
+       {{"over", "L", "the nearest sizes at least so much larger"},
+        {"under", "L", "the nearest sizes at least so much smaller"}},
        {"quillside size no30", "quillside size 3.2mm --over 0.002in"}},
-      {"tables", "list | show NAME | check FILE... | path | new KIND", "the data: what there is, a row as typed, the faults of a file, where it is looked for, a row to fill in", 1, 64, {},
+      {"tables",
+       "list | show NAME | check FILE... | path | new KIND",
+       "the data: what there is, a row as typed, the faults of a file, where it is looked for, a row to fill in",
+       1,
+       64,
+       {},
        {"quillside tables show 416", "quillside tables new machine", "quillside tables check my.toml"}},
-      {"batch", "[FILE]", "one ask a line in, one JSON record a line out; - or nothing is standard input", 0, 1, {}, {"quillside batch asks.txt"}},
+      {"batch",
+       "[FILE]",
+       "one ask a line in, one JSON record a line out; - or nothing is standard input",
+       0,
+       1,
+       {},
+       {"quillside batch asks.txt"}},
   };
 }
 
@@ -60,8 +89,11 @@ std::vector<Flag> flags_of(const AskDescription& ask) {
 [[noreturn]] void unknown_flag(const AskDescription& ask, const std::string& token) {
   const std::string name = token.substr(0, token.find('='));
   for (const auto& other : asks()) {
-    const bool has = std::any_of(other.flags.begin(), other.flags.end(), [&](const Flag& flag) { return dashed(flag.name) == name; });
-    if (has) throw wrong_word(name, "is no flag of " + std::string(ask.name) + ": it belongs to " + std::string(other.name), {});
+    const bool has = std::any_of(other.flags.begin(), other.flags.end(),
+                                 [&](const Flag& flag) { return dashed(flag.name) == name; });
+    if (has)
+      throw wrong_word(name, "is no flag of " + std::string(ask.name) + ": it belongs to " + std::string(other.name),
+                       {});
   }
   std::vector<std::string> names;
   for (const auto& flag : flags_of(ask)) names.push_back(dashed(flag.name));
@@ -69,7 +101,10 @@ std::vector<Flag> flags_of(const AskDescription& ask) {
   const auto nearest = nearest_word(name, views);
   std::string list;
   for (const auto& one : names) list += (list.empty() ? "" : " ") + one;
-  throw wrong_word(printable(name), "is no flag of " + std::string(ask.name) + (nearest ? "; '" + *nearest + "' is meant?" : "") + " allowed: " + list, names, nearest);
+  throw wrong_word(printable(name),
+                   "is no flag of " + std::string(ask.name) + (nearest ? "; '" + *nearest + "' is meant?" : "") +
+                       " allowed: " + list,
+                   names, nearest);
 }
 
 std::vector<po::option> parts_of(const AskDescription& ask, const std::vector<std::string>& words) {
@@ -82,12 +117,14 @@ std::vector<po::option> parts_of(const AskDescription& ask, const std::vector<st
       description.add_options()(name.c_str(), po::value<std::string>(), "");
   }
   // Long names only, written out: no guessing, so that a later flag cannot change an old script, and -3mm is a word.
-  const int style = po::command_line_style::allow_long | po::command_line_style::long_allow_adjacent | po::command_line_style::long_allow_next;
+  const int style = po::command_line_style::allow_long | po::command_line_style::long_allow_adjacent |
+                    po::command_line_style::long_allow_next;
   try {
     return po::command_line_parser(words).options(description).style(style).allow_unregistered().run().options;
   } catch (const po::error_with_option_name& error) {
     const std::string name = error.get_option_name();
-    const bool alone = std::any_of(ask.flags.begin(), ask.flags.end(), [&](const Flag& flag) { return flag.value.empty() && dashed(flag.name) == name; });
+    const bool alone = std::any_of(ask.flags.begin(), ask.flags.end(),
+                                   [&](const Flag& flag) { return flag.value.empty() && dashed(flag.name) == name; });
     throw wrong_word(name, alone ? "stands alone: it takes no value" : "needs a value behind it");
   }
 }
@@ -98,7 +135,8 @@ void add_flag(Call& call, const po::option& part) {
   const auto flag = std::find_if(flags.begin(), flags.end(), [&](const Flag& one) { return one.name == name; });
   if (call.flags.contains(name) && !flag->repeatable) throw wrong_word(dashed(name), "is given twice; once will do");
   const std::string value = part.value.empty() ? std::string{} : part.value.front();
-  if (!flag->value.empty() && value.empty()) throw wrong_word(dashed(name), "needs a value behind it: " + std::string(flag->value));
+  if (!flag->value.empty() && value.empty())
+    throw wrong_word(dashed(name), "needs a value behind it: " + std::string(flag->value));
   if (name == "tables") call.tables.push_back(value);
   call.flags[name] = value;
 }
@@ -107,11 +145,15 @@ void check_count(const Call& call) {
   const AskDescription& ask = *call.ask;
   if (call.words.size() < ask.least_words) {
     std::string hint;
-    if (ask.name == "drill" || ask.name == "mill" || ask.name == "burr" || ask.name == "size") hint = "; the shell eats a bare #30: quote '#30' or write no30";
-    throw wrong_word(std::string(ask.name), "needs " + std::string(ask.words) + ", and the words ran out" + hint, {std::string(ask.words)});
+    if (ask.name == "drill" || ask.name == "mill" || ask.name == "burr" || ask.name == "size")
+      hint = "; the shell eats a bare #30: quote '#30' or write no30";
+    throw wrong_word(std::string(ask.name), "needs " + std::string(ask.words) + ", and the words ran out" + hint,
+                     {std::string(ask.words)});
   }
   if (call.words.size() > ask.most_words)
-    throw wrong_word(printable(call.words[ask.most_words]), "is one word too many: " + std::string(ask.name) + (ask.words.empty() ? "" : " takes " + std::string(ask.words)));
+    throw wrong_word(printable(call.words[ask.most_words]),
+                     "is one word too many: " + std::string(ask.name) +
+                         (ask.words.empty() ? "" : " takes " + std::string(ask.words)));
 }
 
 } // namespace
@@ -122,26 +164,30 @@ const std::vector<AskDescription>& asks() {
 }
 
 const std::vector<Flag>& flags_everywhere() {
-  static const std::vector<Flag> all{{"machine", "NAME", "the machine it is done on: its steps, its dial"},
-                                     {"units", "inch|metric", "what a bare number means, and how text is printed; JSON keeps its own units"},
-                                     {"format", "text|json", "for a person or for a program"},
-                                     {"tables", "FILE", "a table file that goes over the others; may be repeated", true},
-                                     {"why", "", "every step with its formula and its source"},
-                                     {"large", "", "the first number in tall digits"},
-                                     {"help", "", "this"},
-                                     {"version", "", "name and number"}};
+  static const std::vector<Flag> all{
+      {"machine", "NAME", "the machine it is done on: its steps, its dial"},
+      {"units", "inch|metric", "what a bare number means, and how text is printed; JSON keeps its own units"},
+      {"format", "text|json", "for a person or for a program"},
+      {"tables", "FILE", "a table file that goes over the others; may be repeated", true},
+      {"why", "", "every step with its formula and its source"},
+      {"large", "", "the first number in tall digits"},
+      {"help", "", "this"},
+      {"version", "", "name and number"}};
   return all;
 }
 
 const AskDescription& find_ask(const std::string& name) {
-  const auto found = std::find_if(asks().begin(), asks().end(), [&](const AskDescription& ask) { return ask.name == name; });
+  const auto found =
+      std::find_if(asks().begin(), asks().end(), [&](const AskDescription& ask) { return ask.name == name; });
   if (found != asks().end()) return *found;
   std::vector<std::string_view> names;
   for (const auto& ask : asks()) names.push_back(ask.name);
   std::string list;
   for (const auto one : names) list += (list.empty() ? "" : ", ") + std::string(one);
   const auto nearest = nearest_word(name, names);
-  throw wrong_word(printable(name), "is no ask" + (nearest ? "; '" + *nearest + "' is meant?" : std::string{}) + " allowed: " + list, {names.begin(), names.end()}, nearest);
+  throw wrong_word(printable(name),
+                   "is no ask" + (nearest ? "; '" + *nearest + "' is meant?" : std::string{}) + " allowed: " + list,
+                   {names.begin(), names.end()}, nearest);
 }
 
 std::optional<std::string> Call::flag(std::string_view name) const {
@@ -173,23 +219,27 @@ std::string in_columns(std::string left, std::string_view right) {
 
 std::string flag_lines(const std::vector<Flag>& flags) {
   std::string lines;
-  for (const auto& flag : flags) lines += in_columns(dashed(flag.name) + (flag.value.empty() ? "" : " " + std::string(flag.value)), flag.about);
+  for (const auto& flag : flags)
+    lines += in_columns(dashed(flag.name) + (flag.value.empty() ? "" : " " + std::string(flag.value)), flag.about);
   return lines;
 }
 
 } // namespace
 
 std::string help() {
-  std::string page = "quillside: what a lone metalworker asks before every cut\n\n  quillside ASK WORDS... FLAGS...\n\n";
+  std::string page =
+      "quillside: what a lone metalworker asks before every cut\n\n  quillside ASK WORDS... FLAGS...\n\n";
   for (const auto& ask : asks()) page += in_columns(std::string(ask.name), ask.about);
   page += "\nEverywhere:\n" + flag_lines(flags_everywhere());
   page += "\nSizes: 3/16  1-1/8  0.1875in  4.8mm  55thou  no30  F     Materials: 416  brass  416@annealed  416@28HRC\n";
-  page += "For example:\n  quillside drill no30 303 --machine pillar\n  quillside mill 1/8 416 --machine bench\nMore on one: quillside drill --help\n";
+  page += "For example:\n  quillside drill no30 303 --machine pillar\n  quillside mill 1/8 416 --machine bench\nMore "
+          "on one: quillside drill --help\n";
   return page;
 }
 
 std::string help(const AskDescription& ask) {
-  std::string page = "quillside " + std::string(ask.name) + (ask.words.empty() ? "" : " " + std::string(ask.words)) + " FLAGS...\n  " + std::string(ask.about) + "\n\nFor example:\n";
+  std::string page = "quillside " + std::string(ask.name) + (ask.words.empty() ? "" : " " + std::string(ask.words)) +
+                     " FLAGS...\n  " + std::string(ask.about) + "\n\nFor example:\n";
   for (const auto example : ask.examples) page += "  " + std::string(example) + "\n";
   if (!ask.flags.empty()) page += "\nFlags:\n" + flag_lines(ask.flags);
   return page + "\nEverywhere:\n" + flag_lines(flags_everywhere());

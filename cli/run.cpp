@@ -24,7 +24,8 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 5> all{{{"drill", ask_drill}, {"mill", ask_mill}, {"burr", ask_burr}, {"size", ask_size}, {"tables", ask_tables}}};
+  constexpr std::array<Named, 5> all{
+      {{"drill", ask_drill}, {"mill", ask_mill}, {"burr", ask_burr}, {"size", ask_size}, {"tables", ask_tables}}};
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });
   return found->ask(call, session);
 }
@@ -66,7 +67,9 @@ bool asks_for_json(const std::vector<std::string>& words) {
 }
 
 std::string ask_named(const std::vector<std::string>& words) {
-  const bool known = !words.empty() && std::any_of(asks().begin(), asks().end(), [&](const AskDescription& ask) { return ask.name == words.front(); });
+  const bool known = !words.empty() && std::any_of(asks().begin(), asks().end(), [&](const AskDescription& ask) {
+    return ask.name == words.front();
+  });
   return known ? words.front() : std::string{};
 }
 
@@ -76,7 +79,8 @@ TextStyle style_of(const Call& call, const Session& session, const Console& cons
   style.why = call.has("why");
   style.large = call.has("large");
   const auto no_color = console.env("NO_COLOR");
-  style.bold = console.out_is_terminal && (!no_color || no_color->empty()) && console.env("TERM").value_or("dumb") != "dumb";
+  style.bold =
+      console.out_is_terminal && (!no_color || no_color->empty()) && console.env("TERM").value_or("dumb") != "dumb";
   return style;
 }
 
@@ -90,7 +94,8 @@ Record record_of(const std::string& line, int number, Session& session, const Co
   std::vector<std::string> words;
   try {
     std::string blanks = line;
-    std::replace_if(blanks.begin(), blanks.end(), [](char c) { return c == '\t' || c == '\r'; }, ' ');
+    std::replace_if(
+        blanks.begin(), blanks.end(), [](char c) { return c == '\t' || c == '\r'; }, ' ');
     if (!is_plain_utf8(blanks)) throw wrong_word(printable(blanks), "is no plain UTF-8 text");
     words = shell_words(blanks);
     if (words.front() == "batch") throw wrong_word("batch", "cannot stand in a batch");
@@ -145,9 +150,11 @@ int answer(const std::vector<std::string>& words, const Console& console) {
   session.begin(call);
   if (call.ask->name == "batch") return batch(call, session, console);
   const Reply reply = reply_to(call, session);
-  console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n" : text(reply.answer, style_of(call, session, console)));
+  console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n"
+                                     : text(reply.answer, style_of(call, session, console)));
   for (const auto& fault : reply.faults)
-    console.err("quillside: tables: " + fault.place.file + ":" + std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ": " + fault.what + "\n");
+    console.err("quillside: tables: " + fault.place.file + ":" + std::to_string(fault.place.line) + ":" +
+                std::to_string(fault.place.column) + ": " + fault.what + "\n");
   return exit_of(reply);
 }
 

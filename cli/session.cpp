@@ -18,14 +18,16 @@ std::string config_folder(const Console& console) {
 } // namespace
 
 Session::Session(const Console& console)
-    : variable_(console.env("QUILLSIDE_TABLES")), config_(config_folder(console)), settings_(read_settings(config_)), builtin_(builtin_tables()) {}
+    : variable_(console.env("QUILLSIDE_TABLES")), config_(config_folder(console)), settings_(read_settings(config_)),
+      builtin_(builtin_tables()) {}
 
 TableSearch Session::search(const Call& call) const { return {call.tables, variable_, config_}; }
 
 void Session::begin(const Call& call) {
   units_ = settings_.units.value_or(UnitSystem::inch);
   if (const auto units = call.flag("units")) {
-    if (*units != "inch" && *units != "metric") throw wrong_word(*units, "is no system of units: inch or metric", {"inch", "metric"});
+    if (*units != "inch" && *units != "metric")
+      throw wrong_word(*units, "is no system of units: inch or metric", {"inch", "metric"});
     units_ = *units == "inch" ? UnitSystem::inch : UnitSystem::metric;
   }
   if (loaded_ == call.tables) return;
@@ -36,7 +38,9 @@ void Session::begin(const Call& call) {
   loaded_ = call.tables;
 }
 
-Typed<NamedSize> Session::size(const std::string& word, const ToolSizes& tool) const { return {resolve_size(tables_.sizes, read_size(word, units_), tool), word}; }
+Typed<NamedSize> Session::size(const std::string& word, const ToolSizes& tool) const {
+  return {resolve_size(tables_.sizes, read_size(word, units_), tool), word};
+}
 
 Typed<Work> Session::material(const std::string& word) const { return {read_work(tables_, word), word}; }
 
@@ -45,11 +49,13 @@ Typed<const Cutter*> Session::cutter(const Call& call, std::string_view tool) co
   return {named ? &find_cutter(tables_, *named, tool) : &usual_cutter(tables_, tool), named};
 }
 
-std::optional<Typed<const Machine*>> Session::machine(const Call& call, std::initializer_list<std::string_view> kinds) const {
+std::optional<Typed<const Machine*>> Session::machine(const Call& call,
+                                                      std::initializer_list<std::string_view> kinds) const {
   if (const auto named = call.flag("machine")) return Typed<const Machine*>{&find_machine(tables_, *named), named};
   for (const auto& usual : settings_.machines) {
     const Machine& machine = find_machine(tables_, usual);
-    if (std::find(kinds.begin(), kinds.end(), machine.kind) != kinds.end()) return Typed<const Machine*>{&machine, std::nullopt};
+    if (std::find(kinds.begin(), kinds.end(), machine.kind) != kinds.end())
+      return Typed<const Machine*>{&machine, std::nullopt};
   }
   return std::nullopt;
 }

@@ -29,7 +29,8 @@ public:
   [[nodiscard]] Typed<Work> material(const std::string& word) const;
   [[nodiscard]] Typed<const Cutter*> cutter(const Call& call, std::string_view tool) const;
   /// The one that is named; else the usual one of the settings that is of one of these kinds; else nothing.
-  [[nodiscard]] std::optional<Typed<const Machine*>> machine(const Call& call, std::initializer_list<std::string_view> kinds) const;
+  [[nodiscard]] std::optional<Typed<const Machine*>> machine(const Call& call,
+                                                             std::initializer_list<std::string_view> kinds) const;
   [[nodiscard]] std::optional<Typed<Length>> length(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Reading<Length>>> reading(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;

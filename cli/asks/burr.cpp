@@ -5,9 +5,11 @@
 namespace quillside::cli {
 
 Reply ask_burr(const Call& call, const Session& session) {
-  BurrQuestion question{session.size(call.words[0], burr_sizes), session.material(call.words[1]), session.cutter(call, "burr")};
+  BurrQuestion question{session.size(call.words[0], burr_sizes), session.material(call.words[1]),
+                        session.cutter(call, "burr")};
   question.machine = session.machine(call, {"flexible-shaft", "hand-tool", "air-grinder"});
-  if (const auto marked = call.flag("marked")) question.marked = Typed<SpindleSpeed>{read_spindle_speed(*marked), marked};
+  if (const auto marked = call.flag("marked"))
+    question.marked = Typed<SpindleSpeed>{read_spindle_speed(*marked), marked};
   return {burr(session.tables(), question)};
 }
 

@@ -10,14 +10,16 @@ namespace {
 std::optional<Typed<LeaveAt>> leave_at(const Call& call) {
   const auto word = call.flag("leave-at");
   if (!word) return std::nullopt;
-  if (*word != "tip" && *word != "corner") throw wrong_word(*word, "is no place to measure from: tip or corner", {"tip", "corner"});
+  if (*word != "tip" && *word != "corner")
+    throw wrong_word(*word, "is no place to measure from: tip or corner", {"tip", "corner"});
   return Typed<LeaveAt>{*word == "tip" ? LeaveAt::tip : LeaveAt::corner, word};
 }
 
 } // namespace
 
 Reply ask_drill(const Call& call, const Session& session) {
-  DrillQuestion question{session.size(call.words[0], drill_sizes), session.material(call.words[1]), session.cutter(call, "drill")};
+  DrillQuestion question{session.size(call.words[0], drill_sizes), session.material(call.words[1]),
+                         session.cutter(call, "drill")};
   question.machine = session.machine(call, {"drill-press", "mill"});
   question.thick = session.reading(call, "thick");
   question.leave = session.length(call, "leave");

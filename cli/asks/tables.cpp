@@ -13,12 +13,14 @@ constexpr std::array<std::string_view, 5> whats{"list", "show", "check", "path",
 /// The word behind `show` and `new`.
 const std::string& the_word(const Call& call, const char* noun) {
   if (call.words.size() < 2) throw wrong_word(call.words[0], "needs a " + std::string(noun) + " behind it");
-  if (call.words.size() > 2) throw wrong_word(call.words[2], "is one word too many: tables " + call.words[0] + " takes one " + noun);
+  if (call.words.size() > 2)
+    throw wrong_word(call.words[2], "is one word too many: tables " + call.words[0] + " takes one " + noun);
   return call.words[1];
 }
 
 void nothing_behind(const Call& call) {
-  if (call.words.size() > 1) throw wrong_word(call.words[1], "is one word too many: tables " + call.words[0] + " stands alone");
+  if (call.words.size() > 1)
+    throw wrong_word(call.words[1], "is one word too many: tables " + call.words[0] + " stands alone");
 }
 
 Reply check(const Call& call, const Session& session) {
@@ -50,7 +52,8 @@ Reply ask_tables(const Call& call, const Session& session) {
   if (what == "new") return {new_row(the_word(call, "kind"))};
   if (what == "check") return check(call, session);
   if (what == "path") return path(call, session);
-  throw wrong_word(what, "is nothing to do with tables; allowed: list, show, check, path, new", {whats.begin(), whats.end()}, nearest_word(what, whats));
+  throw wrong_word(what, "is nothing to do with tables; allowed: list, show, check, path, new",
+                   {whats.begin(), whats.end()}, nearest_word(what, whats));
 }
 
 } // namespace quillside::cli

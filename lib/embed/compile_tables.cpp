@@ -46,7 +46,8 @@ public:
       text_.str("");
       if constexpr (std::same_as<Row, Source>) put("key", quoted(row.key));
       fields(row, *this);
-      put("place", "{" + quoted(row.place.file) + ", " + std::to_string(row.place.line) + ", " + std::to_string(row.place.column) + "}");
+      put("place", "{" + quoted(row.place.file) + ", " + std::to_string(row.place.line) + ", " +
+                       std::to_string(row.place.column) + "}");
       body << "    {" << text_.str() << "},\n";
     }
     if (rows.empty()) return;
@@ -60,20 +61,29 @@ public:
   void operator()(const Field& field, bool value) { put(field.key, value ? "true" : "false"); }
   void operator()(const Field& field, int value) { put(field.key, std::to_string(value)); }
   void operator()(const Field& field, double value) { put(field.key, exact(value)); }
-  void operator()(const Field& field, const Words& words) { put(field.key, list("std::string_view", words, [](std::string_view word) { return quoted(word); })); }
-  void operator()(const Field& field, const PrintedHardness& value) {
-    put(field.key, "{" + quoted(value.text) + ", {" + exact(value.band.low) + ", " + exact(value.band.high) + ", HardnessScale(" +
-                       std::to_string(static_cast<int>(value.band.scale)) + ")}}");
+  void operator()(const Field& field, const Words& words) {
+    put(field.key, list("std::string_view", words, [](std::string_view word) { return quoted(word); }));
   }
-  void operator()(const Field& field, const Printed<double>& value) { put(field.key, "{" + quoted(value.text) + ", {" + exact(value.range.low) + ", " + exact(value.range.high) + "}}"); }
-  template <class Quantity> void operator()(const Field& field, const Printed<Quantity>& value) { put(field.key, "{" + quoted(value.text) + ", " + range(value.range) + "}"); }
+  void operator()(const Field& field, const PrintedHardness& value) {
+    put(field.key, "{" + quoted(value.text) + ", {" + exact(value.band.low) + ", " + exact(value.band.high) +
+                       ", HardnessScale(" + std::to_string(static_cast<int>(value.band.scale)) + ")}}");
+  }
+  void operator()(const Field& field, const Printed<double>& value) {
+    put(field.key, "{" + quoted(value.text) + ", {" + exact(value.range.low) + ", " + exact(value.range.high) + "}}");
+  }
+  template <class Quantity> void operator()(const Field& field, const Printed<Quantity>& value) {
+    put(field.key, "{" + quoted(value.text) + ", " + range(value.range) + "}");
+  }
   void each(const Field& field, std::string_view value) { put(field.key, quoted(value)); }
 
   void points(const ChipLoad& row) {
-    put("points", list("ChipPoint", row.points, [](const ChipPoint& point) { return "{" + quantity(point.diameter) + ", " + range(point.load) + "}"; }));
+    put("points", list("ChipPoint", row.points, [](const ChipPoint& point) {
+          return "{" + quantity(point.diameter) + ", " + range(point.load) + "}";
+        }));
   }
   void gears(const Machine& row) {
-    put("steps", list("Step", row.steps, [](const Step& step) { return "{" + quoted(step.name) + ", " + quantity(step.speed) + "}"; }));
+    put("steps", list("Step", row.steps,
+                      [](const Step& step) { return "{" + quoted(step.name) + ", " + quantity(step.speed) + "}"; }));
     put("range", range(row.range));
   }
   void amount(const Limit& row) {
@@ -84,8 +94,12 @@ public:
 
 private:
   static std::string_view name(const Field& field) { return field.key; }
-  template <class Quantity> static std::string quantity(Quantity value) { return quantity_name(value) + "::from_value(" + exact(value.value()) + ")"; }
-  template <class Quantity> static std::string range(const Range<Quantity>& value) { return "{" + quantity(value.low) + ", " + quantity(value.high) + "}"; }
+  template <class Quantity> static std::string quantity(Quantity value) {
+    return quantity_name(value) + "::from_value(" + exact(value.value()) + ")";
+  }
+  template <class Quantity> static std::string range(const Range<Quantity>& value) {
+    return "{" + quantity(value.low) + ", " + quantity(value.high) + "}";
+  }
 
   static std::string quantity_name(Length) { return "Length"; }
   static std::string quantity_name(Angle) { return "Angle"; }
@@ -124,7 +138,9 @@ private:
     return array;
   }
 
-  void put(std::string_view member, const std::string& value) { text_ << (text_.str().empty() ? "" : ", ") << "." << member << " = " << value; }
+  void put(std::string_view member, const std::string& value) {
+    text_ << (text_.str().empty() ? "" : ", ") << "." << member << " = " << value;
+  }
 
   std::ostream& out_;
   std::ostringstream text_;
@@ -150,24 +166,28 @@ int compile(const std::vector<std::string>& words) {
   for (std::size_t i = 0; i < names.size(); ++i) texts.push_back({names[i], contents[i]});
   const Loaded loaded = load_over(Tables{}, texts);
   for (const auto& fault : loaded.faults)
-    std::cerr << fault.place.file << ":" << fault.place.line << ":" << fault.place.column << ": " << fault.what << (fault.allowed.empty() ? "" : "; allowed: " + fault.allowed) << '\n';
+    std::cerr << fault.place.file << ":" << fault.place.line << ":" << fault.place.column << ": " << fault.what
+              << (fault.allowed.empty() ? "" : "; allowed: " + fault.allowed) << '\n';
   if (!loaded.faults.empty()) return 3;
 
   std::ofstream out(words[0]);
-  out << "// Made from tables/*.toml by lib/embed/compile_tables.cpp; edit those.\n\n#include <quillside/data/tables.hpp>\n\nnamespace quillside {\n\nnamespace {\n\n";
+  out << "// Made from tables/*.toml by lib/embed/compile_tables.cpp; edit those.\n\n#include "
+         "<quillside/data/tables.hpp>\n\nnamespace quillside {\n\nnamespace {\n\n";
   Writer writer(out);
   const auto& tables = loaded.tables;
   auto members = members_of(tables);
   constexpr std::array<std::string_view, kind_names.size()> member_names{
-      "sources",        "materials",      "cutters",    "drilling_speeds", "milling_speeds", "reaming_speeds", "burr_speeds",
-      "speed_ratios",   "drilling_feeds", "chip_loads", "deep_holes",      "pecks",          "drill_points",   "lip_reliefs",
-      "fluids",         "machines",       "sizes",      "hardness",        "limits",         "readings",       "cautions"};
-  [&]<std::size_t... i>(std::index_sequence<i...>) {
-    (writer.write(member_names[i], std::get<i>(members)), ...);
-  }(std::make_index_sequence<kind_names.size()>{});
+      "sources",      "materials",    "cutters",        "drilling_speeds", "milling_speeds", "reaming_speeds",
+      "burr_speeds",  "speed_ratios", "drilling_feeds", "chip_loads",      "deep_holes",     "pecks",
+      "drill_points", "lip_reliefs",  "fluids",         "machines",        "sizes",          "hardness",
+      "limits",       "readings",     "cautions"};
+  [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
+  (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";
-  for (const auto& text : tables.texts) out << "    {" << quoted(text.name) << ",\n     " << quoted(text.text) << "},\n";
-  out << "};\n\n} // namespace\n\nTables builtin_tables() {\n  Tables tables;\n" << writer.members() << "  tables.texts = all_texts;\n  return tables;\n}\n\n} // namespace quillside\n";
+  for (const auto& text : tables.texts)
+    out << "    {" << quoted(text.name) << ",\n     " << quoted(text.text) << "},\n";
+  out << "};\n\n} // namespace\n\nTables builtin_tables() {\n  Tables tables;\n"
+      << writer.members() << "  tables.texts = all_texts;\n  return tables;\n}\n\n} // namespace quillside\n";
   return out ? 0 : 4;
 }
 

@@ -5,7 +5,8 @@
 namespace quillside {
 
 const Value* find(const std::vector<Member>& members, std::string_view name) {
-  const auto found = std::find_if(members.begin(), members.end(), [&](const Member& member) { return member.name == name; });
+  const auto found =
+      std::find_if(members.begin(), members.end(), [&](const Member& member) { return member.name == name; });
   return found == members.end() ? nullptr : &found->value;
 }
 
@@ -21,7 +22,8 @@ std::string find_word(const std::vector<Member>& members, std::string_view name)
 }
 
 const Input* find_input(const Answer& answer, std::string_view name) {
-  const auto found = std::find_if(answer.inputs.begin(), answer.inputs.end(), [&](const Input& input) { return input.name == name; });
+  const auto found =
+      std::find_if(answer.inputs.begin(), answer.inputs.end(), [&](const Input& input) { return input.name == name; });
   return found == answer.inputs.end() ? nullptr : &*found;
 }
 

@@ -23,13 +23,15 @@ bool tag_holds(std::string_view tag, const CautionSubject& subject) {
   if (about == "metal") return is_one_of(words, subject.metal);
   if (about == "cutter") return is_one_of(words, subject.cutter);
   if (about == "machine") return is_one_of(words, subject.machine);
-  return about == "flag" && std::any_of(subject.flags.begin(), subject.flags.end(), [&](std::string_view flag) { return is_one_of(words, flag); });
+  return about == "flag" && std::any_of(subject.flags.begin(), subject.flags.end(),
+                                        [&](std::string_view flag) { return is_one_of(words, flag); });
 }
 
 } // namespace
 
 bool holds(const Caution& caution, const CautionSubject& subject) {
-  return std::all_of(caution.when.begin(), caution.when.end(), [&](std::string_view tag) { return tag_holds(tag, subject); });
+  return std::all_of(caution.when.begin(), caution.when.end(),
+                     [&](std::string_view tag) { return tag_holds(tag, subject); });
 }
 
 } // namespace quillside

@@ -9,16 +9,20 @@ namespace quillside {
 
 namespace {
 
-/// How far up the family a row's material stands: 0 the material itself; no material at all counts as one above the top.
+/// How far up the family a row's material stands: 0 the material itself; no material at all counts as one above the
+/// top.
 std::optional<std::size_t> level_of(const std::vector<const Material*>& chain, std::string_view material) {
   if (material.empty()) return chain.size();
-  const auto found = std::find_if(chain.begin(), chain.end(), [&](const Material* one) { return one->key == material; });
+  const auto found =
+      std::find_if(chain.begin(), chain.end(), [&](const Material* one) { return one->key == material; });
   if (found == chain.end()) return std::nullopt;
   return static_cast<std::size_t>(found - chain.begin());
 }
 
 /// The rows of the most specific material among those that fit.
-template <class Row, class Fits> std::vector<const Row*> most_specific(const Tables& tables, std::span<const Row> rows, const Material& layer, Fits fits) {
+template <class Row, class Fits>
+std::vector<const Row*> most_specific(const Tables& tables, std::span<const Row> rows, const Material& layer,
+                                      Fits fits) {
   const auto chain = chain_of(tables, layer);
   std::vector<const Row*> best;
   std::size_t best_level = chain.size() + 1;
@@ -32,7 +36,8 @@ template <class Row, class Fits> std::vector<const Row*> most_specific(const Tab
   return best;
 }
 
-template <class Row, class Fits> std::vector<const Row*> most_specific(const Tables& tables, std::span<const Row> rows, const Work& work, Fits fits) {
+template <class Row, class Fits>
+std::vector<const Row*> most_specific(const Tables& tables, std::span<const Row> rows, const Work& work, Fits fits) {
   for (const auto* layer : layers_of(tables, *work.material)) {
     auto found = most_specific(tables, rows, *layer, fits);
     if (!found.empty()) return found;
@@ -71,11 +76,14 @@ Load load_of(const ChipLoad& row, Length diameter) {
     return {range, range.low, true, false};
   }
   // Beyond the largest printed cutter the load stays: a bigger tool does not mind a small chip.
-  if (diameter >= points.back().diameter) return {points.back().load, points.back().load.low, false, diameter == points.back().diameter};
-  const auto above = std::find_if(points.begin(), points.end(), [&](const ChipPoint& point) { return point.diameter > diameter; });
+  if (diameter >= points.back().diameter)
+    return {points.back().load, points.back().load.low, false, diameter == points.back().diameter};
+  const auto above =
+      std::find_if(points.begin(), points.end(), [&](const ChipPoint& point) { return point.diameter > diameter; });
   const auto& from = *(above - 1);
   const double share = (diameter - from.diameter) / (above->diameter - from.diameter);
-  const Range<FeedPerTooth> range{between(from.load.low, above->load.low, share), between(from.load.high, above->load.high, share)};
+  const Range<FeedPerTooth> range{between(from.load.low, above->load.low, share),
+                                  between(from.load.high, above->load.high, share)};
   return {range, range.low, false, true};
 }
 
@@ -87,7 +95,9 @@ template <class Row> std::vector<const Row*> all_but(const std::vector<const Row
 
 /// A load scaled below its table is held against the shares of the diameter that are printed for the smallest cutters.
 void hold_against_share(const Tables& tables, const Work& work, Length diameter, ChipChoice& choice) {
-  const auto shares = most_specific<ChipLoad>(tables, tables.chip_loads, work, [&](const ChipLoad& row) { return row.share.given() && load_of(row, diameter).holds; });
+  const auto shares = most_specific<ChipLoad>(tables, tables.chip_loads, work, [&](const ChipLoad& row) {
+    return row.share.given() && load_of(row, diameter).holds;
+  });
   if (shares.empty()) return;
   choice.held_against = shares.front();
   const auto bounds = load_of(*shares.front(), diameter).range;
@@ -100,9 +110,13 @@ void hold_against_share(const Tables& tables, const Work& work, Length diameter,
 
 FeedChoice choose_drilling_feed(const Tables& tables, const Work& work, std::string_view cutter, Length diameter) {
   const auto rows = most_specific<DrillingFeed>(tables, tables.drilling_feeds, work, [&](const DrillingFeed& row) {
-    return (row.cutter.empty() || row.cutter == cutter) && row.diameter.range.low <= diameter && diameter < row.diameter.range.high;
+    return (row.cutter.empty() || row.cutter == cutter) && row.diameter.range.low <= diameter &&
+           diameter < row.diameter.range.high;
   });
-  if (rows.empty()) throw contradiction(print_length(diameter, UnitSystem::inch), "no table has a drilling feed for a drill of " + print_length_with_unit(diameter, UnitSystem::inch));
+  if (rows.empty())
+    throw contradiction(print_length(diameter, UnitSystem::inch),
+                        "no table has a drilling feed for a drill of " +
+                            print_length_with_unit(diameter, UnitSystem::inch));
   FeedChoice choice;
   choice.row = *std::min_element(rows.begin(), rows.end(), [&](const auto* a, const auto* b) {
     const auto one = feed_of(*a, diameter);
@@ -116,10 +130,12 @@ FeedChoice choose_drilling_feed(const Tables& tables, const Work& work, std::str
   return choice;
 }
 
-ChipChoice choose_chip_load(const Tables& tables, const Work& work, std::string_view cutter, Length diameter, bool full_slot) {
+ChipChoice choose_chip_load(const Tables& tables, const Work& work, std::string_view cutter, Length diameter,
+                            bool full_slot) {
   const auto rows_for = [&](std::string_view name, bool holding) {
     return most_specific<ChipLoad>(tables, tables.chip_loads, work, [&](const ChipLoad& row) {
-      return row.cutter == name && (row.points.empty() ? load_of(row, diameter).holds : !holding || load_of(row, diameter).holds);
+      return row.cutter == name &&
+             (row.points.empty() ? load_of(row, diameter).holds : !holding || load_of(row, diameter).holds);
     });
   };
   const auto rows_of_cutter = [&](std::string_view name) {
@@ -135,18 +151,24 @@ ChipChoice choose_chip_load(const Tables& tables, const Work& work, std::string_
       choice.other_cutter = true;
     }
   }
-  if (rows.empty()) throw contradiction(std::string(cutter), "no table has a chip load for " + std::string(cutter) + " in " + std::string(work.material->key));
-  choice.row = *std::min_element(rows.begin(), rows.end(), [&](const auto* a, const auto* b) { return load_of(*a, diameter).first < load_of(*b, diameter).first; });
+  if (rows.empty())
+    throw contradiction(std::string(cutter), "no table has a chip load for " + std::string(cutter) + " in " +
+                                                 std::string(work.material->key));
+  choice.row = *std::min_element(rows.begin(), rows.end(), [&](const auto* a, const auto* b) {
+    return load_of(*a, diameter).first < load_of(*b, diameter).first;
+  });
   choice.spanning = all_but(rows, choice.row);
   const Load load = load_of(*choice.row, diameter);
   choice.band = {load.range.low, load.first, load.range.high};
-  for (const auto* row : choice.spanning) choice.band.high = std::max(choice.band.high, load_of(*row, diameter).range.high);
+  for (const auto* row : choice.spanning)
+    choice.band.high = std::max(choice.band.high, load_of(*row, diameter).range.high);
   if (full_slot && choice.row->slot.given()) {
     choice.slot_reduced = true;
     const double factor = choice.row->slot.range.low;
     choice.band.low = factor * choice.band.low;
     choice.band.first = factor * choice.band.first;
-    choice.band.high = std::max(choice.band.first, choice.spanning.empty() ? factor * choice.band.high : choice.band.high);
+    choice.band.high =
+        std::max(choice.band.first, choice.spanning.empty() ? factor * choice.band.high : choice.band.high);
   }
   choice.scaled = load.scaled;
   if (choice.scaled) hold_against_share(tables, work, diameter, choice);
@@ -172,7 +194,9 @@ const PeckRow* choose_peck(const Tables& tables, const Work& work, Length diamet
   const PeckRow* best = nullptr;
   int best_rank = -1;
   for (const auto& row : tables.pecks) {
-    if ((row.below.given() && !(diameter < row.below.range.low)) || (!row.metal.empty() && !lists(row.metal, work.material->metal))) continue;
+    if ((row.below.given() && !(diameter < row.below.range.low)) ||
+        (!row.metal.empty() && !lists(row.metal, work.material->metal)))
+      continue;
     const int rank = (row.below.given() ? 2 : 0) + (row.metal.empty() ? 0 : 1);
     if (rank > best_rank) {
       best = &row;
@@ -183,7 +207,8 @@ const PeckRow* choose_peck(const Tables& tables, const Work& work, Length diamet
 }
 
 const DrillPointRow& choose_drill_point(const Tables& tables, const Work& work) {
-  const auto rows = most_specific<DrillPointRow>(tables, tables.drill_points, work, [](const DrillPointRow&) { return true; });
+  const auto rows =
+      most_specific<DrillPointRow>(tables, tables.drill_points, work, [](const DrillPointRow&) { return true; });
   if (!rows.empty()) return *rows.front();
   Fault fault;
   fault.kind = FaultKind::data;

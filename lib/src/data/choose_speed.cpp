@@ -36,12 +36,14 @@ template <class Keep> Rows only(const Rows& rows, Keep keep) {
   return kept;
 }
 
-/// One row a source: where a source prints several that fit (a hardness at the edge of two bands), the harder, slower one.
+/// One row a source: where a source prints several that fit (a hardness at the edge of two bands), the harder, slower
+/// one.
 Rows slowest_of_each_source(Rows rows) {
   std::stable_sort(rows.begin(), rows.end(), slower);
   Rows kept;
   for (const auto* row : rows) {
-    const bool seen = std::any_of(kept.begin(), kept.end(), [&](const SpeedRow* other) { return other->source == row->source; });
+    const bool seen =
+        std::any_of(kept.begin(), kept.end(), [&](const SpeedRow* other) { return other->source == row->source; });
     if (!seen) kept.push_back(row);
   }
   return kept;
@@ -63,7 +65,8 @@ public:
       brinell_ = named_.number;
     } else if (convertible_) {
       brinell_ = to_brinell(tables.hardness, named_);
-      if (!brinell_) throw wrong_word(print_hardness(named_), "is outside the table of hardness comparisons; give HB", {"200HB"});
+      if (!brinell_)
+        throw wrong_word(print_hardness(named_), "is outside the table of hardness comparisons; give HB", {"200HB"});
     }
   }
 
@@ -73,8 +76,12 @@ public:
     const HardnessBand& band = row.hardness.band;
     if (band.scale == named_.scale && !brinell_) return band;
     if (!brinell_) return std::nullopt;
-    const auto from = band.scale == HardnessScale::brinell || convertible_ ? to_brinell(tables_.hardness, {band.low, band.scale}) : std::nullopt;
-    const auto to = band.scale == HardnessScale::brinell || convertible_ ? to_brinell(tables_.hardness, {band.high, band.scale}) : std::nullopt;
+    const auto from = band.scale == HardnessScale::brinell || convertible_
+                          ? to_brinell(tables_.hardness, {band.low, band.scale})
+                          : std::nullopt;
+    const auto to = band.scale == HardnessScale::brinell || convertible_
+                        ? to_brinell(tables_.hardness, {band.high, band.scale})
+                        : std::nullopt;
     if (!from || !to) return std::nullopt;
     return HardnessBand{*from, *to, HardnessScale::brinell};
   }
@@ -83,7 +90,10 @@ public:
   [[nodiscard]] bool has_brinell() const { return brinell_.has_value(); }
 
   [[nodiscard]] Fault cannot_compare(const Material& material) const {
-    return wrong_word(print_hardness(named_), "cannot be compared with the rows for " + std::string(material.key) + ": scales are converted only for non-austenitic steel; give HB", {"200HB"});
+    return wrong_word(print_hardness(named_),
+                      "cannot be compared with the rows for " + std::string(material.key) +
+                          ": scales are converted only for non-austenitic steel; give HB",
+                      {"200HB"});
   }
 
 private:
@@ -135,10 +145,12 @@ Rows with_condition(const Rows& rows, std::string_view condition) {
 /// A source that prints several bands for a condition: the usual one, else the hardest.
 Rows usual_of_each_source(const Rows& rows) {
   Rows sorted = rows;
-  std::stable_sort(sorted.begin(), sorted.end(), [](const SpeedRow* a, const SpeedRow* b) { return a->usual != b->usual ? a->usual : slower(a, b); });
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [](const SpeedRow* a, const SpeedRow* b) { return a->usual != b->usual ? a->usual : slower(a, b); });
   Rows kept;
   for (const auto* row : sorted) {
-    const bool seen = std::any_of(kept.begin(), kept.end(), [&](const SpeedRow* other) { return other->source == row->source; });
+    const bool seen =
+        std::any_of(kept.begin(), kept.end(), [&](const SpeedRow* other) { return other->source == row->source; });
     if (!seen) kept.push_back(row);
   }
   std::stable_sort(kept.begin(), kept.end(), slower);
@@ -153,13 +165,15 @@ std::optional<Picked> pick_by_condition(const Rows& rows, std::string_view condi
   return std::nullopt;
 }
 
-/// No condition named: the rows marked usual, in the condition of the slowest of them; else those that hold for any condition.
+/// No condition named: the rows marked usual, in the condition of the slowest of them; else those that hold for any
+/// condition.
 std::optional<Picked> pick_usual(const Rows& rows) {
   Rows usual = only(rows, [](const SpeedRow* row) { return row->usual; });
   if (usual.empty()) usual = with_condition(rows, {});
   if (usual.empty()) return std::nullopt;
   usual = slowest_of_each_source(usual);
-  const auto first = std::find_if(usual.begin(), usual.end(), [](const SpeedRow* row) { return !row->condition.empty(); });
+  const auto first =
+      std::find_if(usual.begin(), usual.end(), [](const SpeedRow* row) { return !row->condition.empty(); });
   const std::string_view condition = first == usual.end() ? std::string_view{} : (*first)->condition;
   return Picked{only(usual, [&](const SpeedRow* row) { return row->condition == condition; }), false, false, false};
 }
@@ -169,7 +183,8 @@ struct PickedOrPast {
   std::optional<PastLastRow> past;
 };
 
-PickedOrPast pick(const Tables& tables, std::span<const SpeedRow> all, const Work& work, const std::vector<const Material*>& chain, std::string_view cutter) {
+PickedOrPast pick(const Tables& tables, std::span<const SpeedRow> all, const Work& work,
+                  const std::vector<const Material*>& chain, std::string_view cutter) {
   std::optional<HardnessOfWork> hardness;
   if (work.hardness) hardness.emplace(tables, work);
   double hardest = 0;
@@ -177,14 +192,17 @@ PickedOrPast pick(const Tables& tables, std::span<const SpeedRow> all, const Wor
   for (const auto* material : chain) {
     const Rows rows = rows_of(all, material->key, cutter);
     any_rows = any_rows || !rows.empty();
-    auto picked = hardness ? pick_by_hardness(rows, *hardness, hardest) : !work.condition.empty() ? pick_by_condition(rows, work.condition) : pick_usual(rows);
+    auto picked = hardness                  ? pick_by_hardness(rows, *hardness, hardest)
+                  : !work.condition.empty() ? pick_by_condition(rows, work.condition)
+                                            : pick_usual(rows);
     if (picked) return {std::move(picked), std::nullopt};
   }
   if (!any_rows) return {};
   if (hardness && hardest > 0) return {std::nullopt, PastLastRow{hardness->number(), hardest}};
   if (hardness) {
     for (const auto* material : chain) {
-      const Rows stating = only(rows_of(all, material->key, cutter), [](const SpeedRow* row) { return row->hardness.given(); });
+      const Rows stating =
+          only(rows_of(all, material->key, cutter), [](const SpeedRow* row) { return row->hardness.given(); });
       if (!stating.empty()) throw hardness->cannot_compare(*work.material);
     }
     if (!hardness->has_brinell()) throw hardness->cannot_compare(*work.material);
@@ -208,7 +226,8 @@ Band<CuttingSpeed> band_of(const Tables& tables, const Rows& rows, bool& one_val
   return band;
 }
 
-SpeedResult choose_for_one(const Tables& tables, std::string_view ask, const Work& work, const Material& layer, std::string_view cutter) {
+SpeedResult choose_for_one(const Tables& tables, std::string_view ask, const Work& work, const Material& layer,
+                           std::string_view cutter) {
   const auto all = rows_for(tables, ask);
   const auto chain = chain_of(tables, layer);
   Work of_layer = work;
@@ -226,7 +245,9 @@ SpeedResult choose_for_one(const Tables& tables, std::string_view ask, const Wor
   choice.hardness_unstated = picked.hardness_unstated;
   for (const auto* material : chain)
     for (const auto& row : all)
-      if (row.material == material->key && row.cutter == cutter && !row.hand && std::find(picked.rows.begin(), picked.rows.end(), &row) == picked.rows.end() && row.condition == choice.row->condition)
+      if (row.material == material->key && row.cutter == cutter && !row.hand &&
+          std::find(picked.rows.begin(), picked.rows.end(), &row) == picked.rows.end() &&
+          row.condition == choice.row->condition)
         choice.others.push_back(&row);
   return choice;
 }
@@ -242,13 +263,17 @@ SpeedResult slower_of(SpeedResult a, SpeedResult b) {
   return other.band.first < one.band.first ? b : a;
 }
 
-SpeedResult choose_for_all_layers(const Tables& tables, std::string_view ask, const Work& work, std::string_view cutter) {
+SpeedResult choose_for_all_layers(const Tables& tables, std::string_view ask, const Work& work,
+                                  std::string_view cutter) {
   SpeedResult slowest = SpeedChoice{};
-  for (const auto* layer : layers_of(tables, *work.material)) slowest = slower_of(std::move(slowest), choose_for_one(tables, ask, work, *layer, cutter));
+  for (const auto* layer : layers_of(tables, *work.material))
+    slowest = slower_of(std::move(slowest), choose_for_one(tables, ask, work, *layer, cutter));
   return slowest;
 }
 
-bool answers(const SpeedResult& result) { return std::holds_alternative<PastLastRow>(result) || std::get<SpeedChoice>(result).row != nullptr; }
+bool answers(const SpeedResult& result) {
+  return std::holds_alternative<PastLastRow>(result) || std::get<SpeedChoice>(result).row != nullptr;
+}
 
 } // namespace
 
@@ -261,7 +286,8 @@ SpeedResult choose_speed(const Tables& tables, std::string_view ask, const Work&
       if (auto* choice = std::get_if<SpeedChoice>(&result); choice != nullptr && choice->row != nullptr) {
         choice->ratio = &ratio;
         const bool spread = ratio.ratio.range.low < ratio.ratio.range.high;
-        choice->band = {ratio.ratio.range.low * (spread ? choice->band.first : choice->band.low), ratio.ratio.range.low * choice->band.first,
+        choice->band = {ratio.ratio.range.low * (spread ? choice->band.first : choice->band.low),
+                        ratio.ratio.range.low * choice->band.first,
                         ratio.ratio.range.high * (spread ? choice->band.first : choice->band.high)};
         choice->one_value = choice->one_value && !spread;
       }
@@ -269,7 +295,9 @@ SpeedResult choose_speed(const Tables& tables, std::string_view ask, const Work&
     }
   }
   if (!answers(result)) {
-    Fault fault = contradiction(std::string(cutter), "no table has a " + std::string(ask) + " speed for " + std::string(cutter) + " in " + std::string(work.material->key));
+    Fault fault =
+        contradiction(std::string(cutter), "no table has a " + std::string(ask) + " speed for " + std::string(cutter) +
+                                               " in " + std::string(work.material->key));
     for (const auto& other : tables.cutters)
       if (answers(choose_for_all_layers(tables, ask, work, other.key))) fault.allowed.emplace_back(other.key);
     if (!fault.allowed.empty()) fault.suggestion = fault.allowed.front();
@@ -283,7 +311,8 @@ const SpeedRow* choose_hand_practice(const Tables& tables, const Work& work, std
   for (const auto* layer : layers_of(tables, *work.material)) {
     for (const auto* material : chain_of(tables, *layer)) {
       for (const auto& row : tables.burr_speeds) {
-        const bool fits = !row.diameter.given() || (row.diameter.range.low <= diameter && diameter <= row.diameter.range.high);
+        const bool fits =
+            !row.diameter.given() || (row.diameter.range.low <= diameter && diameter <= row.diameter.range.high);
         if (row.hand && row.material == material->key && row.cutter == cutter && fits) return &row;
       }
     }

@@ -22,8 +22,8 @@ double on_scale(const HardnessRow& row, HardnessScale scale) {
 } // namespace
 
 bool may_convert_hardness(std::string_view metal) {
-  constexpr std::array<std::string_view, 5> convertible{"carbon-steel", "alloy-steel", "tool-steel", "martensitic-stainless",
-                                                        "precipitation-hardening-stainless"};
+  constexpr std::array<std::string_view, 5> convertible{"carbon-steel", "alloy-steel", "tool-steel",
+                                                        "martensitic-stainless", "precipitation-hardening-stainless"};
   return std::find(convertible.begin(), convertible.end(), metal) != convertible.end();
 }
 
@@ -46,7 +46,9 @@ std::optional<double> to_brinell(std::span<const HardnessRow> table, Hardness ha
   return std::nullopt;
 }
 
-std::string print_hardness(Hardness hardness) { return shortest_decimal(hardness.number) + " " + std::string(name_of(hardness.scale)); }
+std::string print_hardness(Hardness hardness) {
+  return shortest_decimal(hardness.number) + " " + std::string(name_of(hardness.scale));
+}
 
 std::string_view name_of(HardnessScale scale) {
   switch (scale) {

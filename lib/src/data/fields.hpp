@@ -1,6 +1,6 @@
 #pragma once
-// The fields of every kind of row, once: the loader reads by them, the table compiler writes by them, `tables new` explains by
-// them. A visitor gets, in the order of the struct, the field and the member.
+// The fields of every kind of row, once: the loader reads by them, the table compiler writes by them, `tables new`
+// explains by them. A visitor gets, in the order of the struct, the field and the member.
 //
 //   visit(field, member)          one value
 //   visit.each(field, member)     one word or a list of words; a list stands for one row each
@@ -25,7 +25,8 @@ struct Field {
   Words allowed = {}; // the closed list, where there is one
 };
 
-inline constexpr Field source_field{"source", "\"own-bench\"", "id of a [source.ID]: where the numbers come from", true};
+inline constexpr Field source_field{"source", "\"own-bench\"", "id of a [source.ID]: where the numbers come from",
+                                    true};
 inline constexpr Field key_field{"key", "\"shop\"", "its name, for you to type", true};
 inline constexpr std::array<std::string_view, 5> asks_with_speeds{"drill", "mill", "burr", "ream", "any"};
 
@@ -46,8 +47,10 @@ requires std::same_as<std::remove_const_t<Row>, Material>
 void fields(Row& row, V& visit) {
   visit(key_field, row.key);
   visit(Field{"name", "\"303 free-machining austenitic stainless\"", "", true}, row.name);
-  visit(Field{"metal", "\"austenitic-stainless\"", "what it is, for cautions, fluids and hardness", true, metals}, row.metal);
-  visit(Field{"family", "\"stainless\"", "the less specific material that answers when this one has no row"}, row.family);
+  visit(Field{"metal", "\"austenitic-stainless\"", "what it is, for cautions, fluids and hardness", true, metals},
+        row.metal);
+  visit(Field{"family", "\"stainless\"", "the less specific material that answers when this one has no row"},
+        row.family);
   visit(Field{"aliases", "[\"ss303\"]", "what else people type"}, row.aliases);
   visit(Field{"group", "true", "a family row, no grade of its own"}, row.group);
   visit(Field{"layers", "[\"1084\", \"1095\"]", "of a layered metal: the slowest layer answers"}, row.layers);
@@ -68,7 +71,8 @@ template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, SpeedRow>
 void fields(Row& row, V& visit) {
   visit.each(Field{"material", "\"303\"", "key of a material, or a list of keys", true}, row.material);
-  visit.each(Field{"condition", "\"annealed\"", "one condition or a list; absent: any", false, conditions}, row.condition);
+  visit.each(Field{"condition", "\"annealed\"", "one condition or a list; absent: any", false, conditions},
+             row.condition);
   visit(Field{"hardness", "\"135 to 185 HB\"", "absent: any"}, row.hardness);
   visit(Field{"cutter", "\"hss\"", "key of a cutter", true}, row.cutter);
   visit(Field{"speed", "\"85 ft/min\"", "cutting speed, or a range of it"}, row.speed);
@@ -95,7 +99,9 @@ requires std::same_as<std::remove_const_t<Row>, DrillingFeed>
 void fields(Row& row, V& visit) {
   visit.each(Field{"material", "\"stainless\"", "key of a material, or a list of keys; absent: any"}, row.material);
   visit(Field{"cutter", "\"hss\"", "absent: any"}, row.cutter);
-  visit(Field{"diameter", "\"0.125 to 0.25 in\"", "the drills it holds for: the low end belongs to it, the high end does not", true}, row.diameter);
+  visit(Field{"diameter", "\"0.125 to 0.25 in\"",
+              "the drills it holds for: the low end belongs to it, the high end does not", true},
+        row.diameter);
   visit(Field{"feed", "\"0.002 to 0.004 in/rev\"", "feed per turn"}, row.feed);
   visit(Field{"share", "\"0.5 to 1 %\"", "or a share of the diameter per turn"}, row.share);
   visit(source_field, row.source);
@@ -230,28 +236,32 @@ void fields(Row& row, V& visit) {
 
 /// The names of the kinds of row in a table file, in the order of members_of.
 inline constexpr std::array<std::string_view, 21> kind_names{
-    "source", "material", "cutter", "drilling_speed", "milling_speed", "reaming_speed", "burr_speed", "speed_ratio", "drilling_feed", "chip_load", "deep_hole", "peck", "drill_point", "lip_relief", "fluid", "machine", "size", "hardness", "limit", "reading", "caution"};
+    "source",      "material",      "cutter",    "drilling_speed", "milling_speed", "reaming_speed", "burr_speed",
+    "speed_ratio", "drilling_feed", "chip_load", "deep_hole",      "peck",          "drill_point",   "lip_relief",
+    "fluid",       "machine",       "size",      "hardness",       "limit",         "reading",       "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
-  return std::tie(tables.sources, tables.materials, tables.cutters, tables.drilling_speeds, tables.milling_speeds, tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds, tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits, tables.readings, tables.cautions);
+  return std::tie(tables.sources, tables.materials, tables.cutters, tables.drilling_speeds, tables.milling_speeds,
+                  tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds,
+                  tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.lip_reliefs,
+                  tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits, tables.readings,
+                  tables.cautions);
 }
 
 /// visit(name, rows) for every kind.
 template <class T, class V> void kinds(T& tables, V&& visit) {
   auto members = members_of(tables);
-  [&]<std::size_t... i>(std::index_sequence<i...>) {
-    (visit(kind_names[i], std::get<i>(members)), ...);
-  }(std::make_index_sequence<kind_names.size()>{});
+  [&]<std::size_t... i>(std::index_sequence<i...>) { (visit(kind_names[i], std::get<i>(members)), ...); }
+  (std::make_index_sequence<kind_names.size()>{});
 }
 
 /// act(rows of one, rows of the other) for every kind.
 template <class A, class B, class F> void pair_up(A& one, B& other, F&& act) {
   auto ones = members_of(one);
   auto others = members_of(other);
-  [&]<std::size_t... i>(std::index_sequence<i...>) {
-    (act(std::get<i>(ones), std::get<i>(others)), ...);
-  }(std::make_index_sequence<kind_names.size()>{});
+  [&]<std::size_t... i>(std::index_sequence<i...>) { (act(std::get<i>(ones), std::get<i>(others)), ...); }
+  (std::make_index_sequence<kind_names.size()>{});
 }
 
 } // namespace quillside

@@ -156,13 +156,19 @@ public:
     const auto sizes = as_list(diameters, *at);
     const auto values = as_list(loads, *load);
     if (sizes.size() != values.size()) {
-      wrong(*load, "'loads' has " + std::to_string(values.size()) + " entries, 'diameters' has " + std::to_string(sizes.size()), "as many of both");
+      wrong(*load,
+            "'loads' has " + std::to_string(values.size()) + " entries, 'diameters' has " +
+                std::to_string(sizes.size()),
+            "as many of both");
       return;
     }
     std::vector<ChipPoint> points;
     for (std::size_t i = 0; i < sizes.size(); ++i)
-      attempt(*load, "loads", [&] { points.push_back({read_length_range(sizes[i]).low, read_feed_per_tooth_range(values[i])}); });
-    if (!std::is_sorted(points.begin(), points.end(), [](const ChipPoint& a, const ChipPoint& b) { return a.diameter < b.diameter; }))
+      attempt(*load, "loads", [&] {
+        points.push_back({read_length_range(sizes[i]).low, read_feed_per_tooth_range(values[i])});
+      });
+    if (!std::is_sorted(points.begin(), points.end(),
+                        [](const ChipPoint& a, const ChipPoint& b) { return a.diameter < b.diameter; }))
       wrong(*at, "'diameters' are not in order", "the smallest first");
     row.points = storage_.points.emplace_back(std::move(points));
   }
@@ -193,7 +199,8 @@ public:
       attempt(*motor, "motor", [&] {
         steps = idler_driven.empty() && idler_driving.empty()
                     ? one_belt(read_spindle_speed_range(*text).low, motor_pulleys, spindle_pulleys)
-                    : two_belts(read_spindle_speed_range(*text).low, motor_pulleys, idler_driven, idler_driving, spindle_pulleys);
+                    : two_belts(read_spindle_speed_range(*text).low, motor_pulleys, idler_driven, idler_driving,
+                                spindle_pulleys);
       });
     }
     std::stable_sort(steps.begin(), steps.end(), [](const Step& a, const Step& b) { return a.speed < b.speed; });
@@ -223,7 +230,10 @@ public:
     for (const auto& [key, value] : node_) {
       if (std::find(known_.begin(), known_.end(), key.str()) != known_.end()) continue;
       const auto nearest = nearest_word(key.str(), known_);
-      wrong(value, "'" + std::string(key.str()) + "' is no key of this row" + (nearest ? "; '" + *nearest + "' is meant?" : ""), joined(known_, " "));
+      wrong(value,
+            "'" + std::string(key.str()) + "' is no key of this row" +
+                (nearest ? "; '" + *nearest + "' is meant?" : ""),
+            joined(known_, " "));
     }
   }
 
@@ -249,14 +259,17 @@ private:
     known_.push_back(field.key);
     const toml::node* found = node_.get(field.key);
     if (found == nullptr && field.required)
-      wrong(node_, "'" + std::string(field.key) + "' is missing" + (field.key == "source" ? ": a row without a source does not load" : ""),
+      wrong(node_,
+            "'" + std::string(field.key) + "' is missing" +
+                (field.key == "source" ? ": a row without a source does not load" : ""),
             field.allowed.empty() ? std::string(field.example) : joined(field.allowed, " "));
     return found;
   }
 
   std::optional<std::string> as_text(const Field& field, const toml::node& found) {
     if (const auto text = found.value_exact<std::string>()) {
-      if (field.required && text->empty()) wrong(found, "'" + std::string(field.key) + "' is empty", std::string(field.example));
+      if (field.required && text->empty())
+        wrong(found, "'" + std::string(field.key) + "' is empty", std::string(field.example));
       return text;
     }
     wrong(found, "'" + std::string(field.key) + "' is no text; quote it", std::string(field.example));
@@ -279,9 +292,11 @@ private:
   }
 
   void check_allowed(const Field& field, const std::string& text, const toml::node& found) {
-    if (field.allowed.empty() || std::find(field.allowed.begin(), field.allowed.end(), text) != field.allowed.end()) return;
+    if (field.allowed.empty() || std::find(field.allowed.begin(), field.allowed.end(), text) != field.allowed.end())
+      return;
     const auto nearest = nearest_word(text, field.allowed);
-    wrong(found, "'" + text + "' is no " + std::string(field.key) + (nearest ? "; '" + *nearest + "' is meant?" : ""), joined(field.allowed, ", "));
+    wrong(found, "'" + text + "' is no " + std::string(field.key) + (nearest ? "; '" + *nearest + "' is meant?" : ""),
+          joined(field.allowed, ", "));
   }
 
   template <class Read> void printed(const Field& field, std::string_view& member, Read read) {
@@ -317,22 +332,29 @@ private:
     return list;
   }
 
-  static std::vector<Step> one_belt(SpindleSpeed motor, const std::vector<Length>& driving, const std::vector<Length>& driven) {
-    if (driving.size() != driven.size() || driving.empty()) throw std::domain_error{"as many spindle pulleys as motor pulleys, at least one"};
+  static std::vector<Step> one_belt(SpindleSpeed motor, const std::vector<Length>& driving,
+                                    const std::vector<Length>& driven) {
+    if (driving.size() != driven.size() || driving.empty())
+      throw std::domain_error{"as many spindle pulleys as motor pulleys, at least one"};
     std::vector<Step> steps;
-    for (std::size_t i = 0; i < driving.size(); ++i) steps.push_back({{}, driven_speed(motor, {driving[i], driven[i]})});
+    for (std::size_t i = 0; i < driving.size(); ++i)
+      steps.push_back({{}, driven_speed(motor, {driving[i], driven[i]})});
     return steps;
   }
 
-  std::vector<Step> two_belts(SpindleSpeed motor, const std::vector<Length>& motor_pulleys, const std::vector<Length>& idler_driven,
-                              const std::vector<Length>& idler_driving, const std::vector<Length>& spindle_pulleys) {
-    if (motor_pulleys.size() != idler_driven.size() || idler_driving.size() != spindle_pulleys.size() || motor_pulleys.empty() || idler_driving.empty())
-      throw std::domain_error{"as many idler pulleys as the pulleys they face: idler_driven faces the motor, idler_driving the spindle"};
+  std::vector<Step> two_belts(SpindleSpeed motor, const std::vector<Length>& motor_pulleys,
+                              const std::vector<Length>& idler_driven, const std::vector<Length>& idler_driving,
+                              const std::vector<Length>& spindle_pulleys) {
+    if (motor_pulleys.size() != idler_driven.size() || idler_driving.size() != spindle_pulleys.size() ||
+        motor_pulleys.empty() || idler_driving.empty())
+      throw std::domain_error{
+          "as many idler pulleys as the pulleys they face: idler_driven faces the motor, idler_driving the spindle"};
     std::vector<Step> steps;
     for (std::size_t i = 0; i < motor_pulleys.size(); ++i) {
       const SpindleSpeed idler = driven_speed(motor, {motor_pulleys[i], idler_driven[i]});
       for (std::size_t k = 0; k < idler_driving.size(); ++k)
-        steps.push_back({storage_.keep(std::to_string(i + 1) + "-" + std::to_string(k + 1)), driven_speed(idler, {idler_driving[k], spindle_pulleys[k]})});
+        steps.push_back({storage_.keep(std::to_string(i + 1) + "-" + std::to_string(k + 1)),
+                         driven_speed(idler, {idler_driving[k], spindle_pulleys[k]})});
     }
     return steps;
   }
@@ -361,8 +383,8 @@ bool same_range(const Printed<Length>& a, const Printed<Length>& b) {
 
 // Which row below a row replaces: the same five words, or the same key.
 bool replaces(const SpeedRow& a, const SpeedRow& b) {
-  return a.material == b.material && a.condition == b.condition && same_band(a.hardness, b.hardness) && a.cutter == b.cutter &&
-         same_range(a.diameter, b.diameter) && a.hand == b.hand;
+  return a.material == b.material && a.condition == b.condition && same_band(a.hardness, b.hardness) &&
+         a.cutter == b.cutter && same_range(a.diameter, b.diameter) && a.hand == b.hand;
 }
 bool replaces(const SpeedRatio& a, const SpeedRatio& b) { return a.ask == b.ask && a.cutter == b.cutter; }
 bool replaces(const DrillingFeed& a, const DrillingFeed& b) {
@@ -374,7 +396,9 @@ bool replaces(const PeckRow& a, const PeckRow& b) {
   return std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end()) && same_range(a.below, b.below);
 }
 bool replaces(const DrillPointRow& a, const DrillPointRow& b) { return a.material == b.material; }
-bool replaces(const LipReliefRow& a, const LipReliefRow& b) { return a.work == b.work && same_range(a.diameter, b.diameter); }
+bool replaces(const LipReliefRow& a, const LipReliefRow& b) {
+  return a.work == b.work && same_range(a.diameter, b.diameter);
+}
 bool replaces(const Fluid& a, const Fluid& b) {
   return a.ask == b.ask && std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end());
 }
@@ -385,7 +409,8 @@ template <class Row> bool replaces(const Row& a, const Row& b) { return a.key ==
 /// Checks that need the row as a whole.
 template <class Row> std::string wrong_as_a_whole(const Row&, std::string_view) { return {}; }
 std::string wrong_as_a_whole(const SpeedRow& row, std::string_view kind) {
-  if (row.speed.given() == row.spindle_speed.given()) return "a speed row gives 'speed', or (a burr_speed) 'spindle_speed'; one of them";
+  if (row.speed.given() == row.spindle_speed.given())
+    return "a speed row gives 'speed', or (a burr_speed) 'spindle_speed'; one of them";
   if (kind != "burr_speed" && (row.spindle_speed.given() || row.diameter.given() || row.hand))
     return "'spindle_speed', 'diameter' and 'hand' belong to burr_speed";
   return {};
@@ -394,11 +419,13 @@ std::string wrong_as_a_whole(const DrillingFeed& row, std::string_view) {
   return row.feed.given() == row.share.given() ? "a drilling_feed gives 'feed' or 'share'; one of them" : "";
 }
 std::string wrong_as_a_whole(const ChipLoad& row, std::string_view) {
-  if (row.points.empty() == !row.share.given()) return "a chip_load gives 'diameters' with 'loads', or 'share' with 'diameter'; one of them";
+  if (row.points.empty() == !row.share.given())
+    return "a chip_load gives 'diameters' with 'loads', or 'share' with 'diameter'; one of them";
   return row.share.given() && !row.diameter.given() ? "a share of the diameter needs the 'diameter' it holds for" : "";
 }
 std::string wrong_as_a_whole(const Material& row, std::string_view) {
-  return row.key.find('@') != std::string_view::npos ? "a material's key has no '@': that parts it from its condition" : "";
+  return row.key.find('@') != std::string_view::npos ? "a material's key has no '@': that parts it from its condition"
+                                                     : "";
 }
 
 /// Reads the rows of one file into the storage, above what it holds already.
@@ -417,7 +444,8 @@ public:
       const auto& begin = error.source().begin;
       std::string what(error.description());
       std::replace(what.begin(), what.end(), '\n', ' ');
-      faults_.push_back({{std::string(file_), static_cast<int>(begin.line), static_cast<int>(begin.column)}, "no TOML: " + what, ""});
+      faults_.push_back(
+          {{std::string(file_), static_cast<int>(begin.line), static_cast<int>(begin.column)}, "no TOML: " + what, ""});
       return;
     }
     std::vector<std::string_view> known;
@@ -430,7 +458,9 @@ public:
     for (const auto& [key, value] : root) {
       if (std::find(known.begin(), known.end(), key.str()) != known.end()) continue;
       const auto nearest = nearest_word(key.str(), known);
-      fault(value, "'" + std::string(key.str()) + "' is no kind of row" + (nearest ? "; '" + *nearest + "' is meant?" : ""), joined(known, " "));
+      fault(value,
+            "'" + std::string(key.str()) + "' is no kind of row" + (nearest ? "; '" + *nearest + "' is meant?" : ""),
+            joined(known, " "));
     }
   }
 
@@ -479,7 +509,8 @@ private:
     }
   }
 
-  template <class Row> void read_row(std::string_view kind, const toml::table& entry, Row& row, std::vector<Row>& rows) {
+  template <class Row>
+  void read_row(std::string_view kind, const toml::table& entry, Row& row, std::vector<Row>& rows) {
     const At at = place_of(entry);
     row.place = {file_, at.line, at.column};
     const std::size_t faults_before = faults_.size();
@@ -501,13 +532,17 @@ private:
     if constexpr (requires { row.key; }) {
       for (const auto& other : rows) {
         if (other.key == row.key && other.place.file == file_) {
-          faults_.push_back({{std::string(file_), row.place.line, row.place.column},
-                             "'" + std::string(row.key) + "' stands twice; the first is in line " + std::to_string(other.place.line), ""});
+          faults_.push_back(
+              {{std::string(file_), row.place.line, row.place.column},
+               "'" + std::string(row.key) + "' stands twice; the first is in line " + std::to_string(other.place.line),
+               ""});
           return;
         }
       }
     }
-    std::erase_if(rows, [&](const Row& below) { return below.place.file != file_ && overlays(below.place.file) && replaces(row, below); });
+    std::erase_if(rows, [&](const Row& below) {
+      return below.place.file != file_ && overlays(below.place.file) && replaces(row, below);
+    });
     rows.push_back(row);
   }
 
@@ -539,7 +574,8 @@ private:
       }
       const At at = place_of(entry);
       for (int i = 0; i <= static_cast<int>(steps + 1e-6); ++i) {
-        // Rounded to a thousandth of a millimetre, so that the eighteenth step of 0.05 is 0.9 and not 0.9000000000000001.
+        // Rounded to a thousandth of a millimetre, so that the eighteenth step of 0.05 is 0.9 and not
+        // 0.9000000000000001.
         const double exact = in_mm(series.from.range.low) + i * in_mm(series.step.range.low);
         const std::string text = shortest_decimal(static_cast<double>(static_cast<long>(exact * 1000 + 0.5)) / 1000);
         SizeRow row;
@@ -589,7 +625,8 @@ private:
   void check_names(const std::vector<Material>& materials) {
     const auto lower = [](std::string_view word) {
       std::string text(word);
-      std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+      std::transform(text.begin(), text.end(), text.begin(),
+                     [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
       return text;
     };
     std::vector<std::pair<std::string, const Material*>> names;
@@ -608,24 +645,31 @@ private:
       const Material* up = &material;
       for (std::size_t steps = 0; up != nullptr && !up->family.empty(); ++steps) {
         if (steps > materials.size()) {
-          add(material.place, "the family of '" + std::string(material.key) + "' leads back to itself", "a family above it");
+          add(material.place, "the family of '" + std::string(material.key) + "' leads back to itself",
+              "a family above it");
           break;
         }
-        const auto next = std::find_if(materials.begin(), materials.end(), [&](const Material& m) { return m.key == up->family; });
+        const auto next =
+            std::find_if(materials.begin(), materials.end(), [&](const Material& m) { return m.key == up->family; });
         up = next == materials.end() ? nullptr : &*next;
       }
     }
   }
 
   [[nodiscard]] bool is_checked(const RowPlace& place) const {
-    return std::any_of(checked_.begin(), checked_.end(), [&](const TableText& text) { return text.name == place.file; });
+    return std::any_of(checked_.begin(), checked_.end(),
+                       [&](const TableText& text) { return text.name == place.file; });
   }
 
-  void named(const RowPlace& place, std::string_view what, std::string_view word, const std::vector<std::string_view>& known) {
+  void named(const RowPlace& place, std::string_view what, std::string_view word,
+             const std::vector<std::string_view>& known) {
     if (word.empty() || std::find(known.begin(), known.end(), word) != known.end()) return;
     const auto nearest = nearest_word(word, known);
-    add(place, std::string(what) + " '" + std::string(word) + "' is not known" + (nearest ? "; '" + *nearest + "' is meant?" : ""),
-        what == "cutter" ? joined(known, ", ") : "the key of a " + std::string(what) + " in this file or one loaded before it");
+    add(place,
+        std::string(what) + " '" + std::string(word) + "' is not known" +
+            (nearest ? "; '" + *nearest + "' is meant?" : ""),
+        what == "cutter" ? joined(known, ", ")
+                         : "the key of a " + std::string(what) + " in this file or one loaded before it");
   }
 
   void add(const RowPlace& place, std::string what, std::string allowed) {
@@ -690,8 +734,10 @@ Loaded load_over(const Tables& base, const std::vector<TableText>& texts) {
   take_over(base, *storage);
   Loaded loaded;
   for (const auto& text : texts) FileReader(text, *storage, loaded.faults).read();
-  std::stable_sort(storage->sizes.begin(), storage->sizes.end(), [](const SizeRow& a, const SizeRow& b) { return a.length() < b.length(); });
-  std::stable_sort(storage->hardness.begin(), storage->hardness.end(), [](const HardnessRow& a, const HardnessRow& b) { return a.hb < b.hb; });
+  std::stable_sort(storage->sizes.begin(), storage->sizes.end(),
+                   [](const SizeRow& a, const SizeRow& b) { return a.length() < b.length(); });
+  std::stable_sort(storage->hardness.begin(), storage->hardness.end(),
+                   [](const HardnessRow& a, const HardnessRow& b) { return a.hb < b.hb; });
   const ReferenceCheck references(*storage, texts, loaded.faults);
   std::stable_sort(loaded.faults.begin(), loaded.faults.end(), [](const TableFault& a, const TableFault& b) {
     return std::tie(a.place.file, a.place.line, a.place.column) < std::tie(b.place.file, b.place.line, b.place.column);
@@ -708,7 +754,8 @@ Tables load_or_fail(const Tables& base, const std::vector<TableText>& texts) {
   fault.place = loaded.faults.front().place;
   for (const auto& one : loaded.faults) {
     if (!fault.message.empty()) fault.message += "; ";
-    fault.message += one.place.file + ":" + std::to_string(one.place.line) + ":" + std::to_string(one.place.column) + ": " + one.what;
+    fault.message += one.place.file + ":" + std::to_string(one.place.line) + ":" + std::to_string(one.place.column) +
+                     ": " + one.what;
     if (!one.allowed.empty()) fault.message += " (allowed: " + one.allowed + ")";
   }
   if (!loaded.faults.front().allowed.empty()) fault.allowed = {loaded.faults.front().allowed};

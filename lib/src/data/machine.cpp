@@ -11,7 +11,8 @@ SpindleSetting setting_at_or_below(const Machine& machine, SpindleSpeed wanted) 
     setting.speed = std::clamp(wanted, machine.range.low, machine.range.high);
     return setting;
   }
-  const auto above = std::find_if(machine.steps.begin(), machine.steps.end(), [&](const Step& step) { return step.speed > wanted; });
+  const auto above =
+      std::find_if(machine.steps.begin(), machine.steps.end(), [&](const Step& step) { return step.speed > wanted; });
   if (above != machine.steps.end()) setting.next_above = *above;
   setting.above_wanted = above == machine.steps.begin();
   setting.step = setting.above_wanted ? machine.steps.front() : *(above - 1);

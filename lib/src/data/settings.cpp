@@ -11,16 +11,19 @@ namespace quillside {
 
 namespace {
 
-[[noreturn]] void wrong(const std::string& path, const toml::source_region& at, const std::string& what, std::vector<std::string> allowed) {
+[[noreturn]] void wrong(const std::string& path, const toml::source_region& at, const std::string& what,
+                        std::vector<std::string> allowed) {
   Fault fault;
   fault.kind = FaultKind::data;
   fault.place = Place{path, static_cast<int>(at.begin.line), static_cast<int>(at.begin.column)};
-  fault.message = path + ":" + std::to_string(fault.place->line) + ":" + std::to_string(fault.place->column) + ": " + what;
+  fault.message =
+      path + ":" + std::to_string(fault.place->line) + ":" + std::to_string(fault.place->column) + ": " + what;
   fault.allowed = std::move(allowed);
   throw fault;
 }
 
-std::string one_of(const std::string& path, std::string_view key, const toml::node& node, const std::vector<std::string>& allowed) {
+std::string one_of(const std::string& path, std::string_view key, const toml::node& node,
+                   const std::vector<std::string>& allowed) {
   const auto text = node.value_exact<std::string>();
   std::string list;
   for (const auto& word : allowed) {
@@ -60,13 +63,15 @@ Settings read_settings(const std::string& config) {
   }
   for (const auto& [key, value] : root) {
     if (key == "units")
-      settings.units = one_of(path, "units", value, {"inch", "metric"}) == "inch" ? UnitSystem::inch : UnitSystem::metric;
+      settings.units =
+          one_of(path, "units", value, {"inch", "metric"}) == "inch" ? UnitSystem::inch : UnitSystem::metric;
     else if (key == "machine")
       settings.machines = words_of(path, "machine", value);
     else if (key == "paper")
       settings.paper = one_of(path, "paper", value, {"a4", "letter", "a3", "tabloid"});
     else
-      wrong(path, value.source(), "'" + std::string(key.str()) + "' is no setting; allowed: units, machine, paper", {"units", "machine", "paper"});
+      wrong(path, value.source(), "'" + std::string(key.str()) + "' is no setting; allowed: units, machine, paper",
+            {"units", "machine", "paper"});
   }
   return settings;
 }

@@ -72,7 +72,9 @@ std::vector<std::string> parted(const std::string& paths) {
   return parts;
 }
 
-std::string config_folder(const TableSearch& search) { return search.config.empty() ? std::string{} : search.config + "/quillside/tables"; }
+std::string config_folder(const TableSearch& search) {
+  return search.config.empty() ? std::string{} : search.config + "/quillside/tables";
+}
 
 } // namespace
 

@@ -41,7 +41,9 @@ const Machine& find_machine(const Tables& tables, std::string_view name) {
   if (const Machine* machine = find_key(tables.machines, name)) return *machine;
   std::vector<std::string_view> names;
   for (const auto& row : tables.machines) names.push_back(row.key);
-  throw wrong_word(std::string(name), "is no machine of the tables; 'quillside tables new machine' prints a row to fill in", as_strings(names), nearest_word(name, names));
+  throw wrong_word(std::string(name),
+                   "is no machine of the tables; 'quillside tables new machine' prints a row to fill in",
+                   as_strings(names), nearest_word(name, names));
 }
 
 const Cutter& find_cutter(const Tables& tables, std::string_view name, std::string_view tool) {
@@ -52,11 +54,13 @@ const Cutter& find_cutter(const Tables& tables, std::string_view name, std::stri
   if (cutter != nullptr && lists(cutter->tools, tool)) return *cutter;
   std::string allowed;
   for (const auto one : names) allowed += (allowed.empty() ? "" : ", ") + std::string(one);
-  throw wrong_word(std::string(name), "is no cutter of a " + std::string(tool) + "; allowed: " + allowed, as_strings(names), nearest_word(name, names));
+  throw wrong_word(std::string(name), "is no cutter of a " + std::string(tool) + "; allowed: " + allowed,
+                   as_strings(names), nearest_word(name, names));
 }
 
 const Cutter& usual_cutter(const Tables& tables, std::string_view tool) {
-  const auto found = std::find_if(tables.cutters.begin(), tables.cutters.end(), [&](const Cutter& row) { return lists(row.usual, tool); });
+  const auto found = std::find_if(tables.cutters.begin(), tables.cutters.end(),
+                                  [&](const Cutter& row) { return lists(row.usual, tool); });
   if (found != tables.cutters.end()) return *found;
   Fault fault;
   fault.kind = FaultKind::data;

@@ -13,7 +13,8 @@ namespace {
 bool same_word(std::string_view a, std::string_view b) { return a.size() == b.size() && edit_distance(a, b) == 0; }
 
 const Material* find_key(const Tables& tables, std::string_view key) {
-  const auto found = std::find_if(tables.materials.begin(), tables.materials.end(), [&](const Material& row) { return row.key == key; });
+  const auto found = std::find_if(tables.materials.begin(), tables.materials.end(),
+                                  [&](const Material& row) { return row.key == key; });
   return found == tables.materials.end() ? nullptr : &*found;
 }
 
@@ -35,12 +36,17 @@ Fault unknown_material(const Tables& tables, std::string_view word) {
   std::vector<std::string> keys;
   for (const auto& row : tables.materials) keys.emplace_back(row.key);
   const auto nearest = nearest_word(word, names);
-  return wrong_word(std::string(word), "is no material of the tables; " + (nearest ? "'" + *nearest + "' is meant? " : std::string{}) + "'quillside tables list' names them all", keys, nearest);
+  return wrong_word(std::string(word),
+                    "is no material of the tables; " + (nearest ? "'" + *nearest + "' is meant? " : std::string{}) +
+                        "'quillside tables list' names them all",
+                    keys, nearest);
 }
 
 void add_conditions(std::span<const SpeedRow> rows, std::string_view material, std::vector<std::string_view>& into) {
   for (const auto& row : rows) {
-    if (row.material == material && !row.condition.empty() && std::find(into.begin(), into.end(), row.condition) == into.end()) into.push_back(row.condition);
+    if (row.material == material && !row.condition.empty() &&
+        std::find(into.begin(), into.end(), row.condition) == into.end())
+      into.push_back(row.condition);
   }
 }
 
@@ -49,7 +55,8 @@ std::vector<std::string_view> conditions_of(const Tables& tables, const Material
   std::vector<std::string_view> found;
   for (const Material* layer : layers_of(tables, material)) {
     for (const Material* one : chain_of(tables, *layer)) {
-      for (const auto rows : {tables.drilling_speeds, tables.milling_speeds, tables.reaming_speeds, tables.burr_speeds}) add_conditions(rows, one->key, found);
+      for (const auto rows : {tables.drilling_speeds, tables.milling_speeds, tables.reaming_speeds, tables.burr_speeds})
+        add_conditions(rows, one->key, found);
     }
   }
   return found;
@@ -67,20 +74,24 @@ Work read_work(const Tables& tables, std::string_view text) {
   if (at == std::string_view::npos) return work;
 
   const std::string_view state = text.substr(at + 1);
-  if (!state.empty() && ((state.front() >= '0' && state.front() <= '9') || state.front() == '-' || state.front() == '.')) {
+  if (!state.empty() &&
+      ((state.front() >= '0' && state.front() <= '9') || state.front() == '-' || state.front() == '.')) {
     work.hardness = read_hardness(state);
     return work;
   }
   const auto known = conditions_of(tables, *work.material);
-  const auto found = std::find_if(known.begin(), known.end(), [&](std::string_view one) { return same_word(one, state); });
+  const auto found =
+      std::find_if(known.begin(), known.end(), [&](std::string_view one) { return same_word(one, state); });
   if (found == known.end()) {
     std::vector<std::string> allowed(known.begin(), known.end());
     std::string list;
     for (const auto one : known) list += std::string(one) + ", ";
     allowed.emplace_back("a hardness, as 200HB");
     const auto nearest = nearest_word(state, known);
-    throw wrong_word(std::string(text), "names no condition of " + std::string(work.material->key) + ": '" + std::string(state) + "'; allowed: " + list + "or a hardness, as 200HB", allowed,
-                     nearest ? std::optional(std::string(work.material->key) + "@" + *nearest) : std::nullopt);
+    throw wrong_word(std::string(text),
+                     "names no condition of " + std::string(work.material->key) + ": '" + std::string(state) +
+                         "'; allowed: " + list + "or a hardness, as 200HB",
+                     allowed, nearest ? std::optional(std::string(work.material->key) + "@" + *nearest) : std::nullopt);
   }
   work.condition = *found;
   return work;
@@ -88,7 +99,9 @@ Work read_work(const Tables& tables, std::string_view text) {
 
 std::vector<const Material*> chain_of(const Tables& tables, const Material& material) {
   std::vector<const Material*> chain;
-  for (const Material* one = &material; one != nullptr; one = one->family.empty() ? nullptr : find_key(tables, one->family)) chain.push_back(one);
+  for (const Material* one = &material; one != nullptr;
+       one = one->family.empty() ? nullptr : find_key(tables, one->family))
+    chain.push_back(one);
   return chain;
 }
 

@@ -48,18 +48,21 @@ Answer burr(const Tables& tables, const BurrQuestion& ask) {
 
   const SpeedResult result = choose_speed(tables, "burr", work, cutter);
   if (const auto* past = std::get_if<PastLastRow>(&result)) {
-    answer.refuse("harder than any row for a burr of " + std::string(ask.cutter.value->name) + ": " + significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
+    answer.refuse("harder than any row for a burr of " + std::string(ask.cutter.value->name) + ": " +
+                  significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
     answer.instead = "grind it";
     telling.cautions(machine_kind);
     return answer;
   }
   const auto& choice = std::get<SpeedChoice>(result);
   telling.speed(choice);
-  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter), spindle_speed(choice.band.high, diameter)};
+  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
+                                  spindle_speed(choice.band.high, diameter)};
   answer.found_wanted(wanted);
   telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
 
-  const SpindleQuestion spindle{wanted, wanted.first, machine, ask.marked ? std::optional(ask.marked->value) : std::nullopt};
+  const SpindleQuestion spindle{wanted, wanted.first, machine,
+                                ask.marked ? std::optional(ask.marked->value) : std::nullopt};
   const SpindleOutcome outcome = decide_spindle(spindle);
   tell_spindle(answer, telling, spindle, outcome);
   std::erase_if(answer.settings, [](const Member& member) { return member.name == key::step.name; });
@@ -68,10 +71,14 @@ Answer burr(const Tables& tables, const BurrQuestion& ask) {
   answer.found(key::limited_by, limited_by(outcome));
 
   if (!ask.marked) telling.flag("no-mark");
-  if (const SpeedRow* hand = choose_hand_practice(tables, work, cutter, diameter); hand != nullptr && hand->spindle_speed.range.low < wanted.low) {
+  if (const SpeedRow* hand = choose_hand_practice(tables, work, cutter, diameter);
+      hand != nullptr && hand->spindle_speed.range.low < wanted.low) {
     telling.flag("hand-practice");
     telling.word("hand", print_spindle_speed(hand->spindle_speed.range.low));
-    telling.because_of_row("hand practice", "heads of " + std::string(hand->diameter.text) + " held in the hand: " + std::string(hand->spindle_speed.text), measure(hand->spindle_speed.range.low), hand->source);
+    telling.because_of_row("hand practice",
+                           "heads of " + std::string(hand->diameter.text) +
+                               " held in the hand: " + std::string(hand->spindle_speed.text),
+                           measure(hand->spindle_speed.range.low), hand->source);
   }
   if (outcome.verdict == "do not") answer.refuse(outcome.reason);
   telling.cautions(machine_kind);

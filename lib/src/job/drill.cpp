@@ -25,26 +25,35 @@ struct Depth {
 
 void refuse_contradictions(const DrillQuestion& ask) {
   const auto together = [](const char* one, const char* other) {
-    throw contradiction(one, std::string(one) + " and " + other + " say different depths; give one of --leave, --depth, --through");
+    throw contradiction(one, std::string(one) + " and " + other +
+                                 " say different depths; give one of --leave, --depth, --through");
   };
   if (ask.leave && ask.depth) together("--leave", "--depth");
   if (ask.leave && ask.through) together("--leave", "--through");
   if (ask.depth && ask.through) together("--depth", "--through");
-  const auto needs = [](const char* one, const char* other) { throw contradiction(one, std::string(one) + " needs " + other); };
+  const auto needs = [](const char* one, const char* other) {
+    throw contradiction(one, std::string(one) + " needs " + other);
+  };
   if (ask.leave && !ask.thick) needs("--leave", "--thick, the thickness of the part");
   if (ask.through && !ask.thick) needs("--through", "--thick, the thickness of the part");
   if (ask.leave_at && !ask.leave) needs("--leave-at", "--leave");
-  if (ask.thick && !(ask.thick->value.value > mm(0))) throw wrong_word(ask.thick->text.value_or("0"), "is no thickness of a part: give more than 0");
-  if (ask.depth && !(ask.depth->value > mm(0))) throw wrong_word(ask.depth->text.value_or("0"), "is no depth of a hole: give more than 0");
+  if (ask.thick && !(ask.thick->value.value > mm(0)))
+    throw wrong_word(ask.thick->text.value_or("0"), "is no thickness of a part: give more than 0");
+  if (ask.depth && !(ask.depth->value > mm(0)))
+    throw wrong_word(ask.depth->text.value_or("0"), "is no depth of a hole: give more than 0");
   if (ask.point && !(ask.point->value > degrees(0) && ask.point->value < degrees(180)))
-    throw wrong_word(ask.point->text.value_or(""), "is no point angle: give more than 0 and less than 180 deg", {"118", "135"});
+    throw wrong_word(ask.point->text.value_or(""), "is no point angle: give more than 0 and less than 180 deg",
+                     {"118", "135"});
   if (ask.thick && ask.depth && ask.depth->value > ask.thick->value.value)
-    throw contradiction("--depth", "--depth " + ask.depth->text.value_or("") + " is more than the part is thick, " + ask.thick->text.value_or("") + "; to go through, say --through");
+    throw contradiction("--depth", "--depth " + ask.depth->text.value_or("") + " is more than the part is thick, " +
+                                       ask.thick->text.value_or("") + "; to go through, say --through");
   if (ask.leave && !(ask.leave->value < ask.thick->value.value))
-    throw contradiction("--leave", "--leave " + ask.leave->text.value_or("") + " leaves all of a part " + ask.thick->text.value_or("") + " thick; there is nothing to drill");
+    throw contradiction("--leave", "--leave " + ask.leave->text.value_or("") + " leaves all of a part " +
+                                       ask.thick->text.value_or("") + " thick; there is nothing to drill");
 }
 
-/// The doubt of a thickness: what was typed behind +-, else the larger of half the last digit and what the instrument is usually off.
+/// The doubt of a thickness: what was typed behind +-, else the larger of half the last digit and what the instrument
+/// is usually off.
 Spread<Length> doubt_of(const Tables& tables, const Reading<Length>& thick) {
   Length half_width = thick.half_width;
   if (!thick.half_width_typed) {
@@ -79,11 +88,13 @@ std::optional<Depth> depth_of(const Tables& tables, const DrillQuestion& ask, Dr
   return depth;
 }
 
-/// The shank whose thickness, laid on the face the part lies on, stops the tip where it should: the next size above what is to be left.
+/// The shank whose thickness, laid on the face the part lies on, stops the tip where it should: the next size above
+/// what is to be left.
 Value shim_for(const Tables& tables, Length left) {
   const Length most = left + limit(tables.limits, "shim_over").length;
   for (const auto& row : tables.sizes) {
-    if (row.length() + same_size_within >= left && row.length() <= most) return std::vector<Member>{{"name", row.name}, {"size", measure(row.length())}};
+    if (row.length() + same_size_within >= left && row.length() <= most)
+      return std::vector<Member>{{"name", row.name}, {"size", measure(row.length())}};
   }
   return {};
 }
@@ -96,14 +107,16 @@ void tell_inputs(Answer& answer, const DrillQuestion& ask, const Typed<Angle>& p
   if (ask.thick) answer.input("thick", Typed<Length>{ask.thick->value.value, ask.thick->text});
   if (ask.leave) answer.input("leave", *ask.leave);
   if (ask.leave)
-    answer.input_word("leave_at", ask.leave_at && ask.leave_at->value == LeaveAt::corner ? "corner" : "tip", ask.leave_at ? ask.leave_at->text : std::nullopt);
+    answer.input_word("leave_at", ask.leave_at && ask.leave_at->value == LeaveAt::corner ? "corner" : "tip",
+                      ask.leave_at ? ask.leave_at->text : std::nullopt);
   if (ask.depth) answer.input("depth", *ask.depth);
   if (ask.through) answer.inputs.push_back({"through", true, "--through"});
   answer.input("point", point);
   if (ask.dry) answer.inputs.push_back({"dry", true, "--dry"});
 }
 
-void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, const Depth& depth, DrillPoint point) {
+void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, const Depth& depth,
+                DrillPoint point) {
   answer.set(key::depth_stop, depth.tip);
   telling.because_of_law("depth stop", depth_stop_law, measure(depth.tip));
   bool shim = false;
@@ -116,7 +129,8 @@ void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const Dr
     } else {
       telling.flag("tip-out");
     }
-    if (left.left_under_corner.value <= ask.thick->value.value) answer.found(key::left_under_corner, left.left_under_corner);
+    if (left.left_under_corner.value <= ask.thick->value.value)
+      answer.found(key::left_under_corner, left.left_under_corner);
   }
   if (!shim) answer.set(key::stop_shim, Value{});
   if (depth.tip < point_allowance(point)) {
@@ -126,12 +140,17 @@ void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const Dr
   }
 }
 
-void tell_pecks(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, Length diameter, const Depth& depth) {
+void tell_pecks(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, Length diameter,
+                const Depth& depth) {
   std::vector<Value> list;
   if (const PeckRow* row = choose_peck(tables, ask.material.value, diameter)) {
-    const PeckSchedule schedule{row->first.range.low, row->next.range.low, row->deep_from.range.low, row->deep_next.range.low};
-    for (const Length& to : pecks_to({diameter, depth.tip}, schedule)) list.emplace_back(std::vector<Member>{{key::to_depth.name, measure(to)}});
-    telling.because_of_row("pecks", "first " + std::string(row->first.text) + " diameters, then " + std::string(row->next.text) + ", beyond " + std::string(row->deep_from.text) + " " + std::string(row->deep_next.text),
+    const PeckSchedule schedule{row->first.range.low, row->next.range.low, row->deep_from.range.low,
+                                row->deep_next.range.low};
+    for (const Length& to : pecks_to({diameter, depth.tip}, schedule))
+      list.emplace_back(std::vector<Member>{{key::to_depth.name, measure(to)}});
+    telling.because_of_row("pecks",
+                           "first " + std::string(row->first.text) + " diameters, then " + std::string(row->next.text) +
+                               ", beyond " + std::string(row->deep_from.text) + " " + std::string(row->deep_next.text),
                            measure(depth.tip / diameter), row->source);
   }
   answer.set(key::pecks, std::move(list));
@@ -146,7 +165,8 @@ struct Reduction {
   bool by_depth = false;
 };
 
-Reduction reduction_of(const Tables& tables, Telling& telling, const DrillQuestion& ask, Length diameter, const std::optional<Depth>& depth) {
+Reduction reduction_of(const Tables& tables, Telling& telling, const DrillQuestion& ask, Length diameter,
+                       const std::optional<Depth>& depth) {
   Reduction reduction;
   const DeepHole* deep = depth ? choose_deep_hole(tables, depth->in_metal / diameter) : nullptr;
   if (deep != nullptr) {
@@ -158,10 +178,14 @@ Reduction reduction_of(const Tables& tables, Telling& telling, const DrillQuesti
     telling.word("depth", significant(depth->in_metal / diameter, 2));
     telling.word("speed_cut", percent(deep->speed_cut.range.high));
     telling.word("feed_cut", percent(deep->feed_cut.range.high));
-    telling.because_of_row("deep hole", "from " + std::string(deep->depth.text) + " diameters: speed less " + std::string(deep->speed_cut.text) + ", feed less " + std::string(deep->feed_cut.text),
+    telling.because_of_row("deep hole",
+                           "from " + std::string(deep->depth.text) + " diameters: speed less " +
+                               std::string(deep->speed_cut.text) + ", feed less " + std::string(deep->feed_cut.text),
                            measure(depth->in_metal / diameter), deep->source);
   }
-  const bool steel_with_hss = ask.cutter.value->key != "carbide" && (may_convert_hardness(ask.material.value.material->metal) || ask.material.value.material->metal.ends_with("stainless"));
+  const bool steel_with_hss =
+      ask.cutter.value->key != "carbide" && (may_convert_hardness(ask.material.value.material->metal) ||
+                                             ask.material.value.material->metal.ends_with("stainless"));
   if (ask.dry && steel_with_hss) {
     const Limit& dry = limit(tables.limits, "dry_speed");
     reduction.speed *= dry.ratio;
@@ -190,14 +214,16 @@ Answer drill(const Tables& tables, const DrillQuestion& ask) {
 
   const SpeedResult result = choose_speed(tables, "drill", work, cutter);
   if (const auto* past = std::get_if<PastLastRow>(&result)) {
-    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " + significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
+    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " +
+                  significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
     answer.instead = "anneal it, or grind it";
     telling.cautions(machine_kind);
     return answer;
   }
   const auto& choice = std::get<SpeedChoice>(result);
   telling.speed(choice);
-  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter), spindle_speed(choice.band.high, diameter)};
+  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
+                                  spindle_speed(choice.band.high, diameter)};
   answer.found_wanted(wanted);
   telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
 
@@ -208,14 +234,22 @@ Answer drill(const Tables& tables, const DrillQuestion& ask) {
   tell_spindle(answer, telling, spindle, outcome);
   const SpindleSpeed speed = outcome.setting.speed;
   answer.found(key::cutting_speed, cutting_speed(speed, diameter));
-  answer.found(key::limited_by, outcome.lowered_by_machine || outcome.lowered_by_tool ? "machine" : reduction.by_depth ? "depth" : "table");
+  answer.found(key::limited_by, outcome.lowered_by_machine || outcome.lowered_by_tool ? "machine"
+                                : reduction.by_depth                                  ? "depth"
+                                                                                      : "table");
 
   const FeedChoice feed = choose_drilling_feed(tables, work, cutter, diameter);
-  const Band<FeedPerRev> feed_band{reduction.feed * feed.band.low, reduction.feed * feed.band.first, reduction.feed * feed.band.high};
+  const Band<FeedPerRev> feed_band{reduction.feed * feed.band.low, reduction.feed * feed.band.first,
+                                   reduction.feed * feed.band.high};
   answer.set(key::feed_per_rev, feed_band);
-  const auto feed_text = [](const DrillingFeed& row) { return "drills of " + std::string(row.diameter.text) + ": " + std::string(row.feed.given() ? row.feed.text : row.share.text) + (row.feed.given() ? "" : " of the diameter a turn"); };
+  const auto feed_text = [](const DrillingFeed& row) {
+    return "drills of " + std::string(row.diameter.text) + ": " +
+           std::string(row.feed.given() ? row.feed.text : row.share.text) +
+           (row.feed.given() ? "" : " of the diameter a turn");
+  };
   telling.because_of_row("feed", feed_text(*feed.row), Answer::of(feed.band), feed.row->source);
-  for (const auto* row : feed.spanning) telling.because_of_row("spans the band", feed_text(*row), Answer::of(feed.band), row->source);
+  for (const auto* row : feed.spanning)
+    telling.because_of_row("spans the band", feed_text(*row), Answer::of(feed.band), row->source);
   if (source_of(tables, feed.row->source).standing == "from memory") telling.flag("feed-from-memory");
 
   const FeedRate rate = feed_rate(feed_band.first, speed);
@@ -241,10 +275,14 @@ Answer drill(const Tables& tables, const DrillQuestion& ask) {
     if (ask.through) telling.flag("through");
   }
   answer.found(key::wanted_point, wanted_point.point.range.low);
-  telling.because_of_row("wanted point", std::string(wanted_point.point.text), measure(wanted_point.point.range.low), wanted_point.source);
+  telling.because_of_row("wanted point", std::string(wanted_point.point.text), measure(wanted_point.point.range.low),
+                         wanted_point.source);
   if (const LipReliefRow* relief = choose_lip_relief(tables, work, diameter)) {
     answer.found(key::wanted_relief, relief->relief.range.low);
-    telling.because_of_row("wanted relief", "drills of " + std::string(relief->diameter.text) + ", " + std::string(relief->work) + " work: " + std::string(relief->relief.text), measure(relief->relief.range.low), relief->source);
+    telling.because_of_row("wanted relief",
+                           "drills of " + std::string(relief->diameter.text) + ", " + std::string(relief->work) +
+                               " work: " + std::string(relief->relief.text),
+                           measure(relief->relief.range.low), relief->source);
   }
   if (outcome.verdict == "do not") answer.refuse(outcome.reason);
   telling.cautions(machine_kind);

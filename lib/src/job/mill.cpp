@@ -15,14 +15,18 @@ namespace {
 
 void refuse_contradictions(const MillQuestion& ask) {
   if (!ask.width) return;
-  if (!(ask.width->value > mm(0))) throw wrong_word(ask.width->text.value_or("0"), "is no width of a cut: give more than 0");
+  if (!(ask.width->value > mm(0)))
+    throw wrong_word(ask.width->text.value_or("0"), "is no width of a cut: give more than 0");
   if (ask.width->value > ask.size.value.length)
-    throw contradiction("--width", "--width " + ask.width->text.value_or("") + " is wider than the cutter, " + ask.size.text.value_or(ask.size.value.name) + "; it cuts at most a slot of its own size");
+    throw contradiction("--width", "--width " + ask.width->text.value_or("") + " is wider than the cutter, " +
+                                       ask.size.text.value_or(ask.size.value.name) +
+                                       "; it cuts at most a slot of its own size");
 }
 
 std::optional<Typed<Length>> dial_of(const MillQuestion& ask) {
   if (ask.dial) return ask.dial;
-  if (ask.machine && ask.machine->value->dial.given()) return Typed<Length>{ask.machine->value->dial.range.low, std::nullopt};
+  if (ask.machine && ask.machine->value->dial.given())
+    return Typed<Length>{ask.machine->value->dial.range.low, std::nullopt};
   return std::nullopt;
 }
 
@@ -41,7 +45,9 @@ std::string describe(const ChipLoad& row, Length diameter) {
   if (row.share.given()) return who + std::string(row.share.text) + " of the diameter a tooth";
   const auto end = [](const ChipPoint& point) {
     const std::string low = print_feed_per_tooth(point.load.low, UnitSystem::inch);
-    return (point.load.low < point.load.high ? low + " to " + print_feed_per_tooth(point.load.high, UnitSystem::inch) : low) + " at " + print_length_with_unit(point.diameter, UnitSystem::inch);
+    return (point.load.low < point.load.high ? low + " to " + print_feed_per_tooth(point.load.high, UnitSystem::inch)
+                                             : low) +
+           " at " + print_length_with_unit(point.diameter, UnitSystem::inch);
   };
   if (row.points.size() == 1 || diameter <= row.points.front().diameter) return who + end(row.points.front());
   if (diameter >= row.points.back().diameter) return who + end(row.points.back());
@@ -52,20 +58,28 @@ std::string describe(const ChipLoad& row, Length diameter) {
 
 void tell_chip_load(const Tables& tables, Telling& telling, const ChipChoice& chip, Length diameter) {
   telling.because_of_row("chip load", describe(*chip.row, diameter), Answer::of(chip.band), chip.row->source);
-  for (const auto* row : chip.spanning) telling.because_of_row("spans the band", describe(*row, diameter), Value{}, row->source);
-  if (chip.slot_reduced) telling.because_of_row("full slot", "the page takes " + std::string(chip.row->slot.text) + " of it in a full slot", measure(chip.row->slot.range.low), chip.row->source);
+  for (const auto* row : chip.spanning)
+    telling.because_of_row("spans the band", describe(*row, diameter), Value{}, row->source);
+  if (chip.slot_reduced)
+    telling.because_of_row("full slot", "the page takes " + std::string(chip.row->slot.text) + " of it in a full slot",
+                           measure(chip.row->slot.range.low), chip.row->source);
   const std::string_view standing = source_of(tables, chip.row->source).standing;
   if (chip.scaled) {
     telling.flag("chip-scaled");
     const Length printed = chip.row->points.front().diameter;
     telling.word("printed", print_fraction(printed).value_or(print_length(printed, UnitSystem::metric)));
-    telling.word("held", chip.held_against == nullptr ? "" : ", held within " + std::string(chip.held_against->share.text) + " of the diameter");
-    if (chip.held_against != nullptr) telling.because_of_row("held against", describe(*chip.held_against, diameter), Answer::of(chip.band), chip.held_against->source);
+    telling.word("held", chip.held_against == nullptr
+                             ? ""
+                             : ", held within " + std::string(chip.held_against->share.text) + " of the diameter");
+    if (chip.held_against != nullptr)
+      telling.because_of_row("held against", describe(*chip.held_against, diameter), Answer::of(chip.band),
+                             chip.held_against->source);
   }
   if (chip.other_cutter || standing == "derived" || standing == "from memory") {
     telling.flag("chip-weak");
     telling.word("standing", standing == "from memory" ? "FROM MEMORY" : "DERIVED");
-    telling.word("cite", chip.other_cutter ? "the row of " + std::string(chip.row->cutter) : cite(source_of(tables, chip.row->source)));
+    telling.word("cite", chip.other_cutter ? "the row of " + std::string(chip.row->cutter)
+                                           : cite(source_of(tables, chip.row->source)));
   }
 }
 
@@ -86,14 +100,16 @@ Answer mill(const Tables& tables, const MillQuestion& ask) {
 
   const SpeedResult result = choose_speed(tables, "mill", work, cutter);
   if (const auto* past = std::get_if<PastLastRow>(&result)) {
-    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " + significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
+    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " +
+                  significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
     answer.instead = cutter == "carbide" ? "anneal it, or grind it" : "a carbide cutter, or anneal it";
     telling.cautions(machine_kind);
     return answer;
   }
   const auto& choice = std::get<SpeedChoice>(result);
   telling.speed(choice);
-  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter), spindle_speed(choice.band.high, diameter)};
+  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
+                                  spindle_speed(choice.band.high, diameter)};
   answer.found_wanted(wanted);
   telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
   const SpindleQuestion spindle{wanted, wanted.first, machine};
@@ -105,7 +121,8 @@ Answer mill(const Tables& tables, const MillQuestion& ask) {
   const Engagement engagement{width.value, diameter};
   const ChipChoice chip = choose_chip_load(tables, work, cutter, diameter, width.value == diameter);
   tell_chip_load(tables, telling, chip, diameter);
-  // The table's load is the thickest chip of a wide cut; a narrow one is fed faster, so that its thickest chip is the same.
+  // The table's load is the thickest chip of a wide cut; a narrow one is fed faster, so that its thickest chip is the
+  // same.
   constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
   const auto restored = [&](FeedPerTooth load) { return feed_for_chip(load * one_tooth, engagement); };
   const Band<FeedPerTooth> feed{restored(chip.band.low), restored(chip.band.first), restored(chip.band.high)};

@@ -45,7 +45,8 @@ struct FoundRow {
 };
 
 const TableText* text_of(const Tables& tables, std::string_view file) {
-  const auto found = std::find_if(tables.texts.begin(), tables.texts.end(), [&](const TableText& text) { return text.name == file; });
+  const auto found =
+      std::find_if(tables.texts.begin(), tables.texts.end(), [&](const TableText& text) { return text.name == file; });
   return found == tables.texts.end() ? nullptr : &*found;
 }
 
@@ -59,12 +60,17 @@ Value as_typed(const Tables& tables, const RowPlace& place) {
 Value place_of(const RowPlace& place) { return std::string(place.file) + ":" + std::to_string(place.line); }
 
 template <class Row> const Row* find_key(std::span<const Row> rows, std::string_view key) {
-  const auto found = std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return !key.empty() && key_of(row) == key; });
+  const auto found =
+      std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return !key.empty() && key_of(row) == key; });
   return found == rows.end() ? nullptr : &*found;
 }
 
 std::vector<Member> described(const Tables& tables, const FoundRow& found, Value overrides) {
-  return {{"row", as_typed(tables, found.place)}, {"file", found.place.file}, {"line", found.place.line}, {"column", found.place.column}, {"overrides", std::move(overrides)}};
+  return {{"row", as_typed(tables, found.place)},
+          {"file", found.place.file},
+          {"line", found.place.line},
+          {"column", found.place.column},
+          {"overrides", std::move(overrides)}};
 }
 
 /// A row of the user goes over the built-in row of the same name.
@@ -82,12 +88,15 @@ template <class Row> std::string_view source_id(const Row& row) {
 
 template <class Row> bool is_for(const Row& row, const std::vector<const Material*>& materials) {
   if constexpr (requires { row.material; })
-    return std::any_of(materials.begin(), materials.end(), [&](const Material* one) { return one->key == row.material; });
+    return std::any_of(materials.begin(), materials.end(),
+                       [&](const Material* one) { return one->key == row.material; });
   else
     return false;
 }
 
-void tell_source(Telling& telling, std::string_view kind, std::string_view source) { telling.because_of_row(std::string(kind), "as printed", Value{}, source); }
+void tell_source(Telling& telling, std::string_view kind, std::string_view source) {
+  telling.because_of_row(std::string(kind), "as printed", Value{}, source);
+}
 
 /// The speeds, feeds and points that answer for a material: its own and its families'.
 Value rows_for(const Tables& tables, Telling& telling, const Material& material) {
@@ -99,7 +108,8 @@ Value rows_for(const Tables& tables, Telling& telling, const Material& material)
     for (const auto& row : all) {
       if (!is_for(row, materials)) continue;
       std::vector<Member> one{{"kind", kind}};
-      for (auto& member : described(tables, {kind, source_id(row), row.place}, Value{})) one.push_back(std::move(member));
+      for (auto& member : described(tables, {kind, source_id(row), row.place}, Value{}))
+        one.push_back(std::move(member));
       rows.emplace_back(std::move(one));
       tell_source(telling, kind, source_id(row));
     }
@@ -122,7 +132,10 @@ Fault nothing_named(const Tables& tables, std::string_view name) {
       if (!key_of(row).empty()) names.push_back(key_of(row));
   });
   const auto nearest = nearest_word(name, names);
-  return wrong_word(std::string(name), "names no row; " + (nearest ? "'" + *nearest + "' is meant? " : std::string{}) + "'quillside tables list' names them all", {}, nearest);
+  return wrong_word(std::string(name),
+                    "names no row; " + (nearest ? "'" + *nearest + "' is meant? " : std::string{}) +
+                        "'quillside tables list' names them all",
+                    {}, nearest);
 }
 
 } // namespace
@@ -133,7 +146,9 @@ Answer list_tables(const Tables& tables) {
   kinds(tables, [&](std::string_view kind, const auto& rows) {
     std::vector<Value> list;
     for (const auto& row : rows)
-      if (!key_of(row).empty()) list.emplace_back(std::vector<Member>{{"key", key_of(row)}, {"name", name_of_row(row)}, {"file", row.place.file}});
+      if (!key_of(row).empty())
+        list.emplace_back(
+            std::vector<Member>{{"key", key_of(row)}, {"name", name_of_row(row)}, {"file", row.place.file}});
     if (!list.empty()) answer.findings.push_back({std::string(kind), std::move(list)});
   });
   return answer;
@@ -179,7 +194,10 @@ CheckedFiles check_files(const Tables& below, const std::vector<TableText>& file
     Loaded loaded = load_over(tables, {file});
     std::vector<Value> faults;
     for (const auto& fault : loaded.faults)
-      faults.emplace_back(std::vector<Member>{{"line", fault.place.line}, {"column", fault.place.column}, {"what", fault.what}, {"allowed", fault.allowed.empty() ? Value{} : Value{fault.allowed}}});
+      faults.emplace_back(std::vector<Member>{{"line", fault.place.line},
+                                              {"column", fault.place.column},
+                                              {"what", fault.what},
+                                              {"allowed", fault.allowed.empty() ? Value{} : Value{fault.allowed}}});
     list.emplace_back(std::vector<Member>{{"file", file.name}, {"faults", std::move(faults)}});
     if (loaded.faults.empty()) tables = std::move(loaded.tables);
     checked.faults.insert(checked.faults.end(), loaded.faults.begin(), loaded.faults.end());

@@ -9,7 +9,9 @@ namespace quillside {
 namespace {
 
 std::string named(const SpindleSetting& setting) {
-  return setting.step ? "step " + std::string(setting.step->name) + ", " + print_spindle_speed(setting.speed) + " rev/min" : print_spindle_speed(setting.speed) + " rev/min";
+  return setting.step
+             ? "step " + std::string(setting.step->name) + ", " + print_spindle_speed(setting.speed) + " rev/min"
+             : print_spindle_speed(setting.speed) + " rev/min";
 }
 
 /// The table's band, cut to what machine and mark allow; closed on the speed itself where that lies outside it.
@@ -29,7 +31,8 @@ Band<SpindleSpeed> cut_to_what_is_allowed(const SpindleQuestion& question, Spind
 SpindleOutcome decide_spindle(const SpindleQuestion& question) {
   SpindleOutcome outcome;
   SpindleSpeed aim = question.aim;
-  if (question.machine != nullptr && question.machine->top_speed.given() && question.machine->top_speed.range.low < aim) {
+  if (question.machine != nullptr && question.machine->top_speed.given() &&
+      question.machine->top_speed.range.low < aim) {
     aim = question.machine->top_speed.range.low;
     outcome.lowered_by_tool = true;
   }
@@ -38,7 +41,8 @@ SpindleOutcome decide_spindle(const SpindleQuestion& question) {
     outcome.lowered_by_mark = true;
     outcome.lowered_by_tool = false;
   }
-  outcome.setting = question.machine == nullptr ? SpindleSetting{aim, {}, {}, false} : setting_at_or_below(*question.machine, aim);
+  outcome.setting =
+      question.machine == nullptr ? SpindleSetting{aim, {}, {}, false} : setting_at_or_below(*question.machine, aim);
   const SpindleSpeed speed = outcome.setting.speed;
   outcome.lowered_by_machine = speed < aim;
   outcome.band = cut_to_what_is_allowed(question, speed);
@@ -46,7 +50,8 @@ SpindleOutcome decide_spindle(const SpindleQuestion& question) {
 
   const auto over = [&](std::string_view what, SpindleSpeed limit) {
     outcome.verdict = "do not";
-    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over " + std::string(what) + ", " + print_spindle_speed(limit) + " rev/min";
+    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over " + std::string(what) +
+                     ", " + print_spindle_speed(limit) + " rev/min";
     outcome.instead = "a machine that runs at " + print_spindle_speed(aim) + " rev/min or less";
   };
   if (question.mark && speed > *question.mark) {
@@ -55,7 +60,8 @@ SpindleOutcome decide_spindle(const SpindleQuestion& question) {
     over("the top of the table's band", question.table.high);
   } else if (outcome.setting.above_wanted) {
     outcome.verdict = "back off";
-    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over the " + print_spindle_speed(aim) + " rev/min wanted";
+    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over the " +
+                     print_spindle_speed(aim) + " rev/min wanted";
     outcome.instead = "a slower machine, or a lighter feed with plenty of fluid";
   }
   return outcome;
@@ -69,7 +75,9 @@ void tell_spindle(Answer& answer, Telling& telling, const SpindleQuestion& quest
   if (outcome.under_table) telling.flag("under-table");
   if (outcome.verdict == "back off") telling.flag("slowest-is-fast");
   if (question.machine != nullptr) {
-    telling.because_of_row("machine", std::string(question.machine->name) + ": at or below the speed aimed at, else its slowest", measure(outcome.setting.speed), question.machine->source);
+    telling.because_of_row("machine",
+                           std::string(question.machine->name) + ": at or below the speed aimed at, else its slowest",
+                           measure(outcome.setting.speed), question.machine->source);
     if (question.machine->source == "demo") telling.flag("demo-machine");
   }
   answer.set(key::spindle_speed, outcome.band);

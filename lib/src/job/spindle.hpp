@@ -1,5 +1,6 @@
 #pragma once
-// From the spindle speed a table wants to the one that is set: what the machine has, what the marks allow, and the verdict.
+// From the spindle speed a table wants to the one that is set: what the machine has, what the marks allow, and the
+// verdict.
 
 #include <optional>
 #include <string>

@@ -1,6 +1,6 @@
 #pragma once
-// What every job tells in the same way: which row answered and where it was published, the step behind a number, the cautions
-// that hold.
+// What every job tells in the same way: which row answered and where it was published, the step behind a number, the
+// cautions that hold.
 
 #include <map>
 #include <set>

@@ -11,7 +11,8 @@ namespace {
 
 double tangent_of_half(DrillPoint point) {
   if (!(point.diameter > mm(0))) throw std::domain_error{"point of a drill with no diameter"};
-  if (!(point.included > turns(0)) || !(point.included < turns(0.5))) throw std::domain_error{"a point angle is above 0 and under 180 deg"};
+  if (!(point.included > turns(0)) || !(point.included < turns(0.5)))
+    throw std::domain_error{"a point angle is above 0 and under 180 deg"};
   return tangent(point.included / 2.0);
 }
 

@@ -6,7 +6,8 @@ namespace quillside {
 
 std::vector<Length> pecks_to(DrilledDepth hole, PeckSchedule schedule) {
   if (!(hole.diameter > mm(0))) throw std::domain_error{"pecks of a drill with no diameter"};
-  if (!(schedule.first > 0) || !(schedule.next > 0) || !(schedule.deep_next > 0)) throw std::domain_error{"a peck with no depth"};
+  if (!(schedule.first > 0) || !(schedule.next > 0) || !(schedule.deep_next > 0))
+    throw std::domain_error{"a peck with no depth"};
   constexpr std::size_t most = 1000;
   std::vector<Length> depths;
   // A bite that would leave less than this share of a diameter takes it along: no peck for a shaving.

@@ -1,7 +1,7 @@
 #include <quillside/render/text.hpp>
 
-#include <array>
 #include <algorithm>
+#include <array>
 
 #include <quillside/words/print.hpp>
 
@@ -22,16 +22,17 @@ Page page_of(const Answer& answer, const TextStyle& style) {
 /// Digits five lines tall, readable from a step away.
 std::string tall(const std::string& number) {
   constexpr std::size_t height = 5;
-  constexpr std::array<std::array<std::string_view, height>, 10> digits{{{" ### ", "#   #", "#   #", "#   #", " ### "},
-                                                                         {"  #  ", " ##  ", "  #  ", "  #  ", " ### "},
-                                                                         {"#### ", "    #", " ### ", "#    ", "#####"},
-                                                                         {"#### ", "    #", "  ## ", "    #", "#### "},
-                                                                         {"#  # ", "#  # ", "#####", "   # ", "   # "},
-                                                                         {"#####", "#    ", "#### ", "    #", "#### "},
-                                                                         {" ### ", "#    ", "#### ", "#   #", " ### "},
-                                                                         {"#####", "    #", "   # ", "  #  ", "  #  "},
-                                                                         {" ### ", "#   #", " ### ", "#   #", " ### "},
-                                                                         {" ### ", "#   #", " ####", "    #", " ### "}}};
+  constexpr std::array<std::array<std::string_view, height>, 10> digits{
+      {{" ### ", "#   #", "#   #", "#   #", " ### "},
+       {"  #  ", " ##  ", "  #  ", "  #  ", " ### "},
+       {"#### ", "    #", " ### ", "#    ", "#####"},
+       {"#### ", "    #", "  ## ", "    #", "#### "},
+       {"#  # ", "#  # ", "#####", "   # ", "   # "},
+       {"#####", "#    ", "#### ", "    #", "#### "},
+       {" ### ", "#    ", "#### ", "#   #", " ### "},
+       {"#####", "    #", "   # ", "  #  ", "  #  "},
+       {" ### ", "#   #", " ### ", "#   #", " ### "},
+       {" ### ", "#   #", " ####", "    #", " ### "}}};
   constexpr std::array<std::string_view, height> point{"  ", "  ", "  ", "##", "##"};
   std::string rows;
   for (std::size_t row = 0; row < height; ++row) {
@@ -49,7 +50,9 @@ std::string tall(const std::string& number) {
 bool is_basis(const CautionGiven& caution) { return caution.id.starts_with("basis-"); }
 
 std::string said(const CautionGiven& caution) {
-  const std::string lead = caution.severity == "danger" ? "DANGER  " : caution.severity == "warn" ? "Care    " : "Note    ";
+  const std::string lead = caution.severity == "danger" ? "DANGER  "
+                           : caution.severity == "warn" ? "Care    "
+                                                        : "Note    ";
   return lead + caution.text;
 }
 
@@ -74,17 +77,21 @@ std::string taken_as(const Answer& answer, UnitSystem units) {
   std::string line;
   for (const auto& input : answer.inputs) {
     if (input.text) continue;
-    std::string word = input.name == "leave_at" ? "left at the " + shown(input, units) : input.name == "machine" ? "machine " + shown(input, units) : shown(input, units);
+    std::string word = input.name == "leave_at"  ? "left at the " + shown(input, units)
+                       : input.name == "machine" ? "machine " + shown(input, units)
+                                                 : shown(input, units);
     line += (line.empty() ? "Taken as: " : ", ") + word;
   }
-  if (const std::string fluid = find_word(answer.settings, "fluid"); !fluid.empty() && fluid != "dry") line += (line.empty() ? "Taken as: " : ", ") + fluid;
+  if (const std::string fluid = find_word(answer.settings, "fluid"); !fluid.empty() && fluid != "dry")
+    line += (line.empty() ? "Taken as: " : ", ") + fluid;
   return line;
 }
 
 std::string measure_text(const Measure& measure) {
   const std::string unit = std::string_view(measure.unit) == "1" ? "" : " " + std::string(measure.unit);
   const auto number = [](double value) { return significant(value, 4); };
-  if (measure.low && measure.high && *measure.low < *measure.high) return number(measure.value) + unit + " (" + number(*measure.low) + " to " + number(*measure.high) + ")";
+  if (measure.low && measure.high && *measure.low < *measure.high)
+    return number(measure.value) + unit + " (" + number(*measure.low) + " to " + number(*measure.high) + ")";
   return number(measure.value) + unit;
 }
 
@@ -92,10 +99,13 @@ void add_why(std::string& out, const Answer& answer) {
   if (!answer.why.empty()) out += "\nWhy\n";
   for (const auto& why : answer.why) {
     const auto* measure = std::get_if<Measure>(&why.value.held);
-    out += "  " + why.step + ": " + why.formula + (measure == nullptr ? "" : " = " + measure_text(*measure)) + "  [" + why.source + "]\n";
+    out += "  " + why.step + ": " + why.formula + (measure == nullptr ? "" : " = " + measure_text(*measure)) + "  [" +
+           why.source + "]\n";
   }
   if (!answer.sources.empty()) out += "\nSources\n";
-  for (const auto& source : answer.sources) out += "  [" + source.id + "] " + source.cite + (source.page ? ", " + *source.page : "") + " (" + source.standing + ")\n";
+  for (const auto& source : answer.sources)
+    out += "  [" + source.id + "] " + source.cite + (source.page ? ", " + *source.page : "") + " (" + source.standing +
+           ")\n";
 }
 
 } // namespace
@@ -115,7 +125,8 @@ std::string about_speed(const Answer& answer) {
   if (set == nullptr || wanted == nullptr) return line;
   std::string rest;
   if (spindle_speed_of(*set) != spindle_speed_of(*wanted)) rest += "wanted " + spindle_speed_of(*wanted);
-  if (const std::string band = band_of_speed(*wanted); !band.empty()) rest += (rest.empty() ? "" : ", ") + std::string("the table's band ") + band;
+  if (const std::string band = band_of_speed(*wanted); !band.empty())
+    rest += (rest.empty() ? "" : ", ") + std::string("the table's band ") + band;
   return rest.empty() ? line : line + "   (" + rest + ")";
 }
 

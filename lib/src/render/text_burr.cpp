@@ -15,10 +15,13 @@ Page page_of_burr(const Answer& answer, const TextStyle& style) {
   const Measure* wanted = find_measure(answer.findings, "wanted_spindle_speed");
   if (wanted != nullptr && limit != "metal" && !limit.empty()) {
     const std::string who = limit == "mark" ? "the mark on the burr" : "the tool";
-    page.lines.push_back("limited by " + who + ": the metal wants " + spindle_speed_of(*wanted) + " (" + band_of_speed(*wanted) + ")");
+    page.lines.push_back("limited by " + who + ": the metal wants " + spindle_speed_of(*wanted) + " (" +
+                         band_of_speed(*wanted) + ")");
   }
-  if (const Measure* top = find_measure(answer.findings, "limit_speed")) page.lines.push_back("never over " + spindle_speed_of(*top) + " rev/min");
-  if (const Measure* speed = find_measure(answer.findings, "cutting_speed")) page.lines.push_back("the rim runs at " + print_cutting_speed(m_per_min(speed->value), style.units));
+  if (const Measure* top = find_measure(answer.findings, "limit_speed"))
+    page.lines.push_back("never over " + spindle_speed_of(*top) + " rev/min");
+  if (const Measure* speed = find_measure(answer.findings, "cutting_speed"))
+    page.lines.push_back("the rim runs at " + print_cutting_speed(m_per_min(speed->value), style.units));
   return page;
 }
 

@@ -13,7 +13,8 @@ std::string stop_line(const Answer& answer, UnitSystem units) {
   if (const Value* shim = find(answer.settings, "stop_shim")) {
     if (const auto* members = std::get_if<std::vector<Member>>(&shim->held)) {
       const Measure* size = find_measure(*members, "size");
-      line += "   shim: a " + find_word(*members, "name") + " shank (" + length_of(*size, units) + ") on the face the part lies on";
+      line += "   shim: a " + find_word(*members, "name") + " shank (" + length_of(*size, units) +
+              ") on the face the part lies on";
     }
   }
   return line;
@@ -37,17 +38,23 @@ std::string feed_line(const Answer& answer, UnitSystem units) {
   const Measure* rate = find_measure(answer.settings, "feed_rate");
   if (feed == nullptr || rate == nullptr) return {};
   std::string line = "feed " + print_feed_per_rev(mm_per_rev(feed->value), units) + " a turn";
-  if (feed->low && *feed->low < *feed->high) line += " (" + print_feed_per_rev(mm_per_rev(*feed->low), units) + " to " + print_feed_per_rev(mm_per_rev(*feed->high), units) + ")";
+  if (feed->low && *feed->low < *feed->high)
+    line += " (" + print_feed_per_rev(mm_per_rev(*feed->low), units) + " to " +
+            print_feed_per_rev(mm_per_rev(*feed->high), units) + ")";
   line += ", " + print_feed_rate(mm_per_min(rate->value), units);
-  if (const Measure* time = find_measure(answer.findings, "cut_time")) line += ", " + print_time(seconds(time->value)) + " of cutting";
+  if (const Measure* time = find_measure(answer.findings, "cut_time"))
+    line += ", " + print_time(seconds(time->value)) + " of cutting";
   return line + pecks_text(answer, units);
 }
 
 std::string left_line(const Answer& answer, UnitSystem units) {
   std::string line;
-  if (const Measure* corner = find_measure(answer.findings, "left_under_corner")) line += "full width ends " + length_of(*corner, units) + " above the back; ";
-  if (const Measure* spot = find_measure(answer.findings, "spot_diameter")) line += "the spot is " + length_of(*spot, units) + " across; ";
-  if (const Measure* cone = find_measure(answer.findings, "point_allowance")) line += "its cone is " + length_of(*cone, units) + " long";
+  if (const Measure* corner = find_measure(answer.findings, "left_under_corner"))
+    line += "full width ends " + length_of(*corner, units) + " above the back; ";
+  if (const Measure* spot = find_measure(answer.findings, "spot_diameter"))
+    line += "the spot is " + length_of(*spot, units) + " across; ";
+  if (const Measure* cone = find_measure(answer.findings, "point_allowance"))
+    line += "its cone is " + length_of(*cone, units) + " long";
   return line;
 }
 
@@ -55,7 +62,8 @@ std::string point_line(const Answer& answer) {
   const Measure* point = find_measure(answer.findings, "wanted_point");
   if (point == nullptr) return {};
   std::string line = "wants a point of " + print_angle(degrees(point->value)) + " deg";
-  if (const Measure* relief = find_measure(answer.findings, "wanted_relief")) line += ", lip relief " + print_angle(degrees(relief->value)) + " deg";
+  if (const Measure* relief = find_measure(answer.findings, "wanted_relief"))
+    line += ", lip relief " + print_angle(degrees(relief->value)) + " deg";
   return line;
 }
 

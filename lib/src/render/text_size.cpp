@@ -6,7 +6,10 @@ namespace quillside {
 
 namespace {
 
-std::string both_units(const Measure& length) { return print_length(mm(length.value), UnitSystem::inch) + " in   " + print_length(mm(length.value), UnitSystem::metric); }
+std::string both_units(const Measure& length) {
+  return print_length(mm(length.value), UnitSystem::inch) + " in   " +
+         print_length(mm(length.value), UnitSystem::metric);
+}
 
 void add_rows(std::vector<std::string>& lines, const Answer& answer, const char* name, const char* heading) {
   const Value* value = find(answer.findings, name);
@@ -31,8 +34,10 @@ Page page_of_size(const Answer& answer, const TextStyle& style) {
   if (members == nullptr) return page;
   const Measure* length = find_measure(*members, "length");
   const auto fraction = print_fraction(mm(length->value));
-  page.number = style.units == UnitSystem::inch ? print_length(mm(length->value), UnitSystem::inch) : fixed_decimal(length->value, 3);
-  page.first = both_units(*length) + "   " + print_thou(mm(length->value)) + (fraction ? "   " + *fraction + " in" : "");
+  page.number = style.units == UnitSystem::inch ? print_length(mm(length->value), UnitSystem::inch)
+                                                : fixed_decimal(length->value, 3);
+  page.first =
+      both_units(*length) + "   " + print_thou(mm(length->value)) + (fraction ? "   " + *fraction + " in" : "");
   add_rows(page.lines, answer, "same", "same");
   add_rows(page.lines, answer, "below", "below");
   add_rows(page.lines, answer, "above", "above");

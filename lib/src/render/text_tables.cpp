@@ -21,7 +21,8 @@ void add_row(std::vector<std::string>& lines, const Members& members, const std:
   const Value* row = find(members, "row");
   const auto* fields = row == nullptr ? nullptr : std::get_if<Members>(&row->held);
   if (fields == nullptr) return;
-  for (const auto& field : *fields) lines.push_back(indent + field.name + " = " + std::get<std::string>(field.value.held));
+  for (const auto& field : *fields)
+    lines.push_back(indent + field.name + " = " + std::get<std::string>(field.value.held));
 }
 
 /// A row in one line: its values in order, as typed.
@@ -30,7 +31,8 @@ std::string in_one_line(const Members& members) {
   const auto* fields = row == nullptr ? nullptr : std::get_if<Members>(&row->held);
   std::string line;
   if (fields == nullptr) return line;
-  for (const auto& field : *fields) line += (line.empty() ? "" : ", ") + field.name + " = " + std::get<std::string>(field.value.held);
+  for (const auto& field : *fields)
+    line += (line.empty() ? "" : ", ") + field.name + " = " + std::get<std::string>(field.value.held);
   return line;
 }
 
@@ -49,8 +51,11 @@ void page_of_list(Page& page, const Answer& answer) {
 }
 
 void page_of_row(Page& page, const Answer& answer) {
-  page.first = word(answer.findings, "kind") + " " + find_word(std::vector<Member>{{"name", find_input(answer, "name")->value}}, "name") + "   " + at(answer.findings);
-  if (const std::string over = word(answer.findings, "overrides"); !over.empty()) page.lines.push_back("goes over " + over);
+  page.first = word(answer.findings, "kind") + " " +
+               find_word(std::vector<Member>{{"name", find_input(answer, "name")->value}}, "name") + "   " +
+               at(answer.findings);
+  if (const std::string over = word(answer.findings, "overrides"); !over.empty())
+    page.lines.push_back("goes over " + over);
   add_row(page.lines, answer.findings, "  ");
   const Value* rows = find(answer.findings, "rows");
   const auto* list = rows == nullptr ? nullptr : std::get_if<Values>(&rows->held);
@@ -65,7 +70,9 @@ void page_of_row(Page& page, const Answer& answer) {
     page.lines.push_back("  " + in_one_line(members) + "   " + at(members));
   }
   page.lines.emplace_back("Sources");
-  for (const auto& source : answer.sources) page.lines.push_back("  [" + source.id + "] " + source.cite + (source.page ? ", " + *source.page : "") + " (" + source.standing + ")");
+  for (const auto& source : answer.sources)
+    page.lines.push_back("  [" + source.id + "] " + source.cite + (source.page ? ", " + *source.page : "") + " (" +
+                         source.standing + ")");
 }
 
 void page_of_check(Page& page, const Answer& answer) {
@@ -77,7 +84,9 @@ void page_of_check(Page& page, const Answer& answer) {
     for (const auto& fault : faults) {
       const auto& one = std::get<Members>(fault.held);
       const std::string allowed = word(one, "allowed");
-      page.lines.push_back(word(members, "file") + ":" + std::to_string(count(one, "line")) + ":" + std::to_string(count(one, "column")) + ": " + word(one, "what") + (allowed.empty() ? "" : "; allowed: " + allowed));
+      page.lines.push_back(word(members, "file") + ":" + std::to_string(count(one, "line")) + ":" +
+                           std::to_string(count(one, "column")) + ": " + word(one, "what") +
+                           (allowed.empty() ? "" : "; allowed: " + allowed));
     }
   }
 }
@@ -85,7 +94,8 @@ void page_of_check(Page& page, const Answer& answer) {
 void page_of_path(Page& page, const Answer& answer) {
   for (const auto& place : std::get<Values>(find(answer.findings, "searched")->held)) {
     const auto& members = std::get<Members>(place.held);
-    page.lines.push_back(std::string(std::get<bool>(find(members, "found")->held) ? "found     " : "not there ") + word(members, "path"));
+    page.lines.push_back(std::string(std::get<bool>(find(members, "found")->held) ? "found     " : "not there ") +
+                         word(members, "path"));
   }
 }
 

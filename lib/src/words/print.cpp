@@ -20,7 +20,8 @@ std::string to_text(double number, std::chars_format format, std::optional<int> 
 std::string shortest_decimal(double number) {
   const double size = std::abs(number);
   const bool plain = size == 0 || (size >= 1e-7 && size < 1e15);
-  return to_text(number == 0 ? 0.0 : number, plain ? std::chars_format::fixed : std::chars_format::scientific, std::nullopt);
+  return to_text(number == 0 ? 0.0 : number, plain ? std::chars_format::fixed : std::chars_format::scientific,
+                 std::nullopt);
 }
 
 std::string fixed_decimal(double number, int decimals) {
@@ -75,19 +76,23 @@ std::string print_angle(Angle angle) {
 std::string print_spindle_speed(SpindleSpeed speed) { return significant(in_rev_per_min(speed), 3); }
 
 std::string print_cutting_speed(CuttingSpeed speed, UnitSystem units) {
-  return units == UnitSystem::inch ? significant(in_ft_per_min(speed), 3) + " ft/min" : significant(in_m_per_min(speed), 3) + " m/min";
+  return units == UnitSystem::inch ? significant(in_ft_per_min(speed), 3) + " ft/min"
+                                   : significant(in_m_per_min(speed), 3) + " m/min";
 }
 
 std::string print_feed_per_rev(FeedPerRev feed, UnitSystem units) {
-  return units == UnitSystem::inch ? significant(in_inches_per_rev(feed), 2) : significant(in_mm_per_rev(feed), 2) + " mm";
+  return units == UnitSystem::inch ? significant(in_inches_per_rev(feed), 2)
+                                   : significant(in_mm_per_rev(feed), 2) + " mm";
 }
 
 std::string print_feed_per_tooth(FeedPerTooth feed, UnitSystem units) {
-  return units == UnitSystem::inch ? significant(in_inches_per_tooth(feed), 2) : significant(in_mm_per_tooth(feed), 2) + " mm";
+  return units == UnitSystem::inch ? significant(in_inches_per_tooth(feed), 2)
+                                   : significant(in_mm_per_tooth(feed), 2) + " mm";
 }
 
 std::string print_feed_rate(FeedRate rate, UnitSystem units) {
-  return units == UnitSystem::inch ? significant(in_inches_per_min(rate), 3) + " in/min" : significant(in_mm_per_min(rate), 3) + " mm/min";
+  return units == UnitSystem::inch ? significant(in_inches_per_min(rate), 3) + " in/min"
+                                   : significant(in_mm_per_min(rate), 3) + " mm/min";
 }
 
 std::string print_time(Time time) {

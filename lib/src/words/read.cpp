@@ -110,8 +110,8 @@ template <class Quantity> struct UnitWord {
 };
 
 // The inch mark and the word; a foot has no mark here, since ' is eaten by every shell.
-constexpr std::array length_units{UnitWord<Length>{"in", inches}, UnitWord<Length>{"\"", inches},
-                                  UnitWord<Length>{"mm", mm},     UnitWord<Length>{"thou", thou},
+constexpr std::array length_units{UnitWord<Length>{"in", inches},      UnitWord<Length>{"\"", inches},
+                                  UnitWord<Length>{"mm", mm},          UnitWord<Length>{"thou", thou},
                                   UnitWord<Length>{"um", micrometres}, UnitWord<Length>{"m", metres},
                                   UnitWord<Length>{"ft", feet}};
 constexpr std::array angle_units{UnitWord<Angle>{"deg", degrees}, UnitWord<Angle>{"\u00b0", degrees}};
@@ -136,8 +136,7 @@ constexpr double hundredth(double number) { return number / 100; }
 constexpr std::array percent_units{UnitWord<double>{"%", hundredth}};
 constexpr std::array ratio_units{UnitWord<double>{"", plain}};
 
-template <class Quantity>
-std::vector<std::string> words_of(std::span<const UnitWord<Quantity>> units) {
+template <class Quantity> std::vector<std::string> words_of(std::span<const UnitWord<Quantity>> units) {
   std::vector<std::string> words;
   for (const auto& unit : units) {
     if (!unit.word.empty() && unit.word != "\"" && static_cast<unsigned char>(unit.word.front()) < 0x80)
@@ -186,8 +185,8 @@ std::string list_of(const std::vector<std::string>& words) {
 }
 
 struct Wanted {
-  std::string_view what;                // the noun for messages
-  std::vector<std::string> examples;    // forms that would do
+  std::string_view what;             // the noun for messages
+  std::vector<std::string> examples; // forms that would do
 };
 
 template <class Quantity> struct Read {
@@ -203,12 +202,14 @@ Read<Quantity> read_quantity(std::string_view text, const Wanted& wanted, std::s
   const std::string_view word = plain_word(text, wanted.what, wanted.examples);
   const auto written = take_apart(word);
   if (!written)
-    throw wrong_word(std::string(word), article(wanted.what) + ": write it as " + list_of(wanted.examples), wanted.examples);
+    throw wrong_word(std::string(word), article(wanted.what) + ": write it as " + list_of(wanted.examples),
+                     wanted.examples);
   const UnitWord<Quantity>* unit = written->unit.empty() ? bare : find_unit(units, written->unit);
   if (unit == nullptr) {
     const auto allowed = words_of(units);
-    const std::string reason = written->unit.empty() ? ": it needs a unit, " + list_of(allowed)
-                                                     : ": '" + std::string(written->unit) + "' is no unit of it; allowed: " + list_of(allowed);
+    const std::string reason =
+        written->unit.empty() ? ": it needs a unit, " + list_of(allowed)
+                              : ": '" + std::string(written->unit) + "' is no unit of it; allowed: " + list_of(allowed);
     throw wrong_word(std::string(word), article(wanted.what) + reason, allowed);
   }
   return {unit->make(written->number), *written, unit};
@@ -232,14 +233,19 @@ Read<Length> read_plain_length(std::string_view text, UnitSystem units, std::str
   const std::string_view word = plain_word(text, what, wanted.examples);
   const auto written = take_apart(word);
   const bool fraction = written && written->fraction;
-  const auto read = read_quantity<Length>(word, wanted, length_units, fraction ? &length_units[0] : &unit_of_bare_length(units));
+  const auto read =
+      read_quantity<Length>(word, wanted, length_units, fraction ? &length_units[0] : &unit_of_bare_length(units));
   if (fraction && read.unit->word != length_units[0].word && read.unit->word != length_units[1].word) {
     const std::string as_inch = std::string(word.substr(0, word.size() - written->unit.size())) + "in";
     const std::string as_mm = shortest_decimal(std::round(in_mm(inches(written->number)) * 10) / 10) + "mm";
-    throw wrong_word(std::string(word), article(what) + ": a fraction is in inches; write " + as_inch + " or " + as_mm, {as_inch, as_mm}, as_mm);
+    throw wrong_word(std::string(word), article(what) + ": a fraction is in inches; write " + as_inch + " or " + as_mm,
+                     {as_inch, as_mm}, as_mm);
   }
   if (read.value > longest)
-    throw wrong_word(std::string(word), article(what) + ": it is over " + shortest_decimal(in_mm(longest) / 1000) + " m; was a unit or a point forgotten?", wanted.examples);
+    throw wrong_word(std::string(word),
+                     article(what) + ": it is over " + shortest_decimal(in_mm(longest) / 1000) +
+                         " m; was a unit or a point forgotten?",
+                     wanted.examples);
   return read;
 }
 
@@ -252,8 +258,7 @@ std::pair<std::string_view, std::optional<std::string_view>> split_reading(std::
   return {text, std::nullopt};
 }
 
-template <class Quantity, class ReadOne>
-Reading<Quantity> read_reading(std::string_view text, ReadOne read_one) {
+template <class Quantity, class ReadOne> Reading<Quantity> read_reading(std::string_view text, ReadOne read_one) {
   const auto [value_text, error_text] = split_reading(text);
   const Read<Quantity> value = read_one(value_text);
   Reading<Quantity> reading;
@@ -280,15 +285,15 @@ Range<Quantity> read_range(std::string_view text, const Wanted& wanted, std::spa
   }
   const auto high = read_quantity(word.substr(to + 4), wanted, units, bare);
   const auto low = read_quantity(word.substr(0, to), wanted, units, high.unit);
-  if (!(low.value <= high.value))
-    throw wrong_word(std::string(word), "is no range: its low end is above its high end");
+  if (!(low.value <= high.value)) throw wrong_word(std::string(word), "is no range: its low end is above its high end");
   return {low.value, high.value};
 }
 
 Read<Angle> read_plain_angle(std::string_view text) {
   const Wanted wanted{"angle", {"118", "118deg"}};
   const auto read = read_quantity<Angle>(text, wanted, angle_units, angle_units.data());
-  if (read.value >= turns(1)) throw wrong_word(std::string(trimmed(text)), "is no angle of a tool: give less than 360 deg", wanted.examples);
+  if (read.value >= turns(1))
+    throw wrong_word(std::string(trimmed(text)), "is no angle of a tool: give less than 360 deg", wanted.examples);
   return read;
 }
 
@@ -300,7 +305,8 @@ SizeWord read_number_name(std::string_view word) {
   std::string_view digits = word.substr(word.front() == '#' ? 1 : 2);
   if (!digits.empty() && digits.front() == '.') digits.remove_prefix(1);
   if (digits.empty() && word.front() == '#')
-    throw wrong_word(std::string(word), "is no size: the number is missing; quote '#30' or write no30", {"no1 to no97"}, "no30");
+    throw wrong_word(std::string(word), "is no size: the number is missing; quote '#30' or write no30", {"no1 to no97"},
+                     "no30");
   int number = 0;
   const auto result = std::from_chars(digits.data(), digits.data() + digits.size(), number);
   if (result.ec != std::errc{} || result.ptr != digits.data() + digits.size() || number < 1 || number > 97)
@@ -332,7 +338,8 @@ SizeWord read_size(std::string_view text, UnitSystem units) {
       }
       throw;
     }
-    if (!(read.value > mm(0))) throw wrong_word(std::string(word), "is no size: a tool is larger than 0", {"3/16", "4.8mm", "no30", "F"});
+    if (!(read.value > mm(0)))
+      throw wrong_word(std::string(word), "is no size: a tool is larger than 0", {"3/16", "4.8mm", "no30", "F"});
     size.length = read.value;
     size.bare = read.written.unit.empty() && !read.written.fraction;
   }
@@ -356,22 +363,26 @@ SpindleSpeed read_spindle_speed(std::string_view text) {
   const Wanted wanted{"spindle speed", {"25000", "25000rev/min"}};
   const auto read = read_quantity<SpindleSpeed>(text, wanted, spindle_speed_units, spindle_speed_units.data());
   if (!(read.value > rev_per_min(0)) || read.value > rev_per_min(1e6))
-    throw wrong_word(std::string(trimmed(text)), "is no spindle speed: give more than 0 and at most 1000000 rev/min", wanted.examples);
+    throw wrong_word(std::string(trimmed(text)), "is no spindle speed: give more than 0 and at most 1000000 rev/min",
+                     wanted.examples);
   return read.value;
 }
 
 CuttingSpeed read_cutting_speed(std::string_view text) {
-  return read_quantity<CuttingSpeed>(text, {"cutting speed", {"90ft/min", "27m/min"}}, cutting_speed_units, nullptr).value;
+  return read_quantity<CuttingSpeed>(text, {"cutting speed", {"90ft/min", "27m/min"}}, cutting_speed_units, nullptr)
+      .value;
 }
 
 FeedPerRev read_feed_per_rev(std::string_view text, UnitSystem units) {
   return read_quantity<FeedPerRev>(text, {"feed per turn", {"0.002in/rev", "0.05mm/rev"}}, feed_per_rev_units,
-                                   &feed_per_rev_units[units == UnitSystem::inch ? 0 : 1]).value;
+                                   &feed_per_rev_units[units == UnitSystem::inch ? 0 : 1])
+      .value;
 }
 
 FeedPerTooth read_feed_per_tooth(std::string_view text, UnitSystem units) {
-  return read_quantity<FeedPerTooth>(text, {"feed per tooth", {"0.0005in/tooth", "0.013mm/tooth"}}, feed_per_tooth_units,
-                                     &feed_per_tooth_units[units == UnitSystem::inch ? 0 : 1]).value;
+  return read_quantity<FeedPerTooth>(text, {"feed per tooth", {"0.0005in/tooth", "0.013mm/tooth"}},
+                                     feed_per_tooth_units, &feed_per_tooth_units[units == UnitSystem::inch ? 0 : 1])
+      .value;
 }
 
 Temperature read_temperature(std::string_view text) {
@@ -383,7 +394,8 @@ Temperature read_temperature(std::string_view text) {
   word = plain_word(word, wanted.what, wanted.examples);
   const auto written = take_apart(word);
   if (!written || written->fraction)
-    throw wrong_word(std::string(trimmed(text)), article(wanted.what) + ": write it as " + list_of(wanted.examples), wanted.examples);
+    throw wrong_word(std::string(trimmed(text)), article(wanted.what) + ": write it as " + list_of(wanted.examples),
+                     wanted.examples);
   const double number = below ? -written->number : written->number;
   const auto is = [&](std::initializer_list<std::string_view> words) {
     for (const auto unit : words)
@@ -418,7 +430,9 @@ int read_count(std::string_view text, std::string_view what, int least, int most
 Range<Length> read_length_range(std::string_view text) {
   return read_range<Length>(text, {"length", {"0.125 in", "1/8 in", "3 mm"}}, length_units);
 }
-Range<Angle> read_angle_range(std::string_view text) { return read_range<Angle>(text, {"angle", {"118 deg"}}, angle_units); }
+Range<Angle> read_angle_range(std::string_view text) {
+  return read_range<Angle>(text, {"angle", {"118 deg"}}, angle_units);
+}
 Range<SpindleSpeed> read_spindle_speed_range(std::string_view text) {
   return read_range<SpindleSpeed>(text, {"spindle speed", {"620 rev/min"}}, spindle_speed_units);
 }
@@ -429,10 +443,15 @@ Range<FeedPerRev> read_feed_per_rev_range(std::string_view text) {
   return read_range<FeedPerRev>(text, {"feed per turn", {"0.002 in/rev", "0.05 mm/rev"}}, feed_per_rev_units);
 }
 Range<FeedPerTooth> read_feed_per_tooth_range(std::string_view text) {
-  return read_range<FeedPerTooth>(text, {"feed per tooth", {"0.0005 in/tooth", "0.013 mm/tooth"}}, feed_per_tooth_units);
+  return read_range<FeedPerTooth>(text, {"feed per tooth", {"0.0005 in/tooth", "0.013 mm/tooth"}},
+                                  feed_per_tooth_units);
 }
-Range<Power> read_power_range(std::string_view text) { return read_range<Power>(text, {"power", {"250 W"}}, power_units); }
-Range<double> read_percent_range(std::string_view text) { return read_range<double>(text, {"share", {"10 %"}}, percent_units); }
+Range<Power> read_power_range(std::string_view text) {
+  return read_range<Power>(text, {"power", {"250 W"}}, power_units);
+}
+Range<double> read_percent_range(std::string_view text) {
+  return read_range<double>(text, {"share", {"10 %"}}, percent_units);
+}
 Range<double> read_ratio_range(std::string_view text) {
   return read_range<double>(text, {"ratio", {"2", "2 to 3"}}, ratio_units, ratio_units.data());
 }
@@ -442,8 +461,10 @@ HardnessBand read_hardness_band(std::string_view text) {
   const std::string_view word = plain_word(text, wanted.what, wanted.examples);
   const auto to = word.find(" to ");
   const std::span<const UnitWord<Hardness>> units = hardness_units;
-  const auto high = read_quantity<Hardness>(to == std::string_view::npos ? word : word.substr(to + 4), wanted, units, nullptr);
-  const auto low = to == std::string_view::npos ? high : read_quantity<Hardness>(word.substr(0, to), wanted, units, high.unit);
+  const auto high =
+      read_quantity<Hardness>(to == std::string_view::npos ? word : word.substr(to + 4), wanted, units, nullptr);
+  const auto low =
+      to == std::string_view::npos ? high : read_quantity<Hardness>(word.substr(0, to), wanted, units, high.unit);
   if (low.value.scale != high.value.scale || low.value.number > high.value.number)
     throw wrong_word(std::string(word), "is no range of hardness: its low end is above its high end");
   return {low.value.number, high.value.number, high.value.scale};

@@ -5,7 +5,11 @@ namespace quillside {
 bool is_plain_utf8(std::string_view text) {
   for (std::size_t i = 0; i < text.size();) {
     const auto lead = static_cast<unsigned char>(text[i]);
-    const std::size_t length = lead < 0x80 ? 1 : lead >= 0xc2 && lead < 0xe0 ? 2 : lead >= 0xe0 && lead < 0xf0 ? 3 : lead >= 0xf0 && lead < 0xf5 ? 4 : 0;
+    const std::size_t length = lead < 0x80                   ? 1
+                               : lead >= 0xc2 && lead < 0xe0 ? 2
+                               : lead >= 0xe0 && lead < 0xf0 ? 3
+                               : lead >= 0xf0 && lead < 0xf5 ? 4
+                                                             : 0;
     if (length == 0 || i + length > text.size() || lead < 0x20 || lead == 0x7f) return false;
     for (std::size_t k = 1; k < length; ++k)
       if ((static_cast<unsigned char>(text[i + k]) & 0xc0U) != 0x80U) return false;
@@ -24,7 +28,8 @@ std::string printable(std::string_view text) {
   std::string shown;
   for (std::size_t i = 0; i < text.size();) {
     std::size_t length = 1;
-    while (length < 4 && i + length < text.size() && (static_cast<unsigned char>(text[i + length]) & 0xc0U) == 0x80U) ++length;
+    while (length < 4 && i + length < text.size() && (static_cast<unsigned char>(text[i + length]) & 0xc0U) == 0x80U)
+      ++length;
     const std::string_view piece = text.substr(i, length);
     shown += is_plain_utf8(piece) ? std::string(piece) : std::string("?");
     i += length;

@@ -83,21 +83,33 @@ public:
   std::vector<CautionGiven> cautions;
   std::vector<SourceNamed> sources;
 
-  template <class Quantity> void set(Key<Quantity> key, Quantity value) { settings.push_back({key.name, measure(value)}); }
-  template <class Quantity> void set(Key<Quantity> key, const Band<Quantity>& band) { settings.push_back({key.name, of(band)}); }
+  template <class Quantity> void set(Key<Quantity> key, Quantity value) {
+    settings.push_back({key.name, measure(value)});
+  }
+  template <class Quantity> void set(Key<Quantity> key, const Band<Quantity>& band) {
+    settings.push_back({key.name, of(band)});
+  }
   void set(WordKey key, std::string_view word) { settings.push_back({key.name, word}); }
   void set_none(WordKey key) { settings.push_back({key.name, {}}); }
   void set(ListKey key, Value value) { settings.push_back({key.name, std::move(value)}); }
 
-  template <class Quantity> void found(Key<Quantity> key, Quantity value) { findings.push_back({key.name, measure(value)}); }
-  template <class Quantity> void found(Key<Quantity> key, const Spread<Quantity>& spread) { findings.push_back({key.name, of(spread)}); }
+  template <class Quantity> void found(Key<Quantity> key, Quantity value) {
+    findings.push_back({key.name, measure(value)});
+  }
+  template <class Quantity> void found(Key<Quantity> key, const Spread<Quantity>& spread) {
+    findings.push_back({key.name, of(spread)});
+  }
   void found(WordKey key, std::string_view word) { findings.push_back({key.name, word}); }
   void found(ListKey key, Value value) { findings.push_back({key.name, std::move(value)}); }
   /// The one finding that carries a band: what the table gives before machine and marks cut it.
   void found_wanted(const Band<SpindleSpeed>& band) { findings.push_back({key::wanted_spindle_speed.name, of(band)}); }
 
-  template <class Quantity> void input(std::string name, const Typed<Quantity>& typed) { inputs.push_back({std::move(name), measure(typed.value), typed.text}); }
-  void input_word(std::string name, std::string_view word, std::optional<std::string> text) { inputs.push_back({std::move(name), word, std::move(text)}); }
+  template <class Quantity> void input(std::string name, const Typed<Quantity>& typed) {
+    inputs.push_back({std::move(name), measure(typed.value), typed.text});
+  }
+  void input_word(std::string name, std::string_view word, std::optional<std::string> text) {
+    inputs.push_back({std::move(name), word, std::move(text)});
+  }
 
   /// `do not`: nothing to set, and why.
   void refuse(std::string because) {
@@ -106,8 +118,12 @@ public:
     settings.clear();
   }
 
-  template <class Quantity> static Measure of(const Band<Quantity>& band) { return with_ends(band.low, band.first, band.high); }
-  template <class Quantity> static Measure of(const Spread<Quantity>& spread) { return with_ends(spread.low, spread.value, spread.high); }
+  template <class Quantity> static Measure of(const Band<Quantity>& band) {
+    return with_ends(band.low, band.first, band.high);
+  }
+  template <class Quantity> static Measure of(const Spread<Quantity>& spread) {
+    return with_ends(spread.low, spread.value, spread.high);
+  }
 
 private:
   template <class Quantity> static Measure with_ends(Quantity low, Quantity value, Quantity high) {

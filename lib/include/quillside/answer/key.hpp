@@ -33,9 +33,7 @@ inline Measure measure(Stress stress) { return {in_megapascals(stress), {}, {}, 
 inline Measure measure(double ratio) { return {ratio, {}, {}, "1"}; }
 
 /// The name of a member that carries one kind of quantity.
-template <class Quantity> struct Key {
-  const char* name;
-};
+template <class Quantity> struct Key { const char* name; };
 /// The name of a member that carries a word.
 struct WordKey {
   const char* name;

@@ -1,10 +1,10 @@
 #pragma once
 // Which row answers.
 //
-// The most specific rows do: the grade's own, then its family's. Among equals the slower comes first and the others span the
-// band. With a hardness, the row whose band holds it; between two bands the harder one; past the last, none. With neither
-// hardness nor condition, the row marked usual. A layered metal is answered by its slowest layer. A cutter with no row of its
-// own goes by a ratio to another's.
+// The most specific rows do: the grade's own, then its family's. Among equals the slower comes first and the others
+// span the band. With a hardness, the row whose band holds it; between two bands the harder one; past the last, none.
+// With neither hardness nor condition, the row marked usual. A layered metal is answered by its slowest layer. A cutter
+// with no row of its own goes by a ratio to another's.
 
 #include <variant>
 #include <vector>
@@ -16,15 +16,16 @@ namespace quillside {
 
 struct SpeedChoice {
   Band<CuttingSpeed> band;
-  const SpeedRow* row = nullptr;           // the row that gives the first value
-  std::vector<const SpeedRow*> spanning;   // rows of other sources, for the same material and condition, that span the band with it
-  std::vector<const SpeedRow*> others;     // rows that were passed over: less specific, or a spindle speed for one size
-  const SpeedRatio* ratio = nullptr;       // when the speed goes by another cutter's row
-  bool one_value = false;                  // one source with one figure: the band is a rule of thumb about it
-  bool assumed = false;                    // neither condition nor hardness was named
-  bool below_softest = false;              // softer than the softest band
-  bool between_bands = false;              // between two bands: the harder was taken
-  bool hardness_unstated = false;          // a hardness was named, but no row states one
+  const SpeedRow* row = nullptr; // the row that gives the first value
+  std::vector<const SpeedRow*>
+      spanning; // rows of other sources, for the same material and condition, that span the band with it
+  std::vector<const SpeedRow*> others; // rows that were passed over: less specific, or a spindle speed for one size
+  const SpeedRatio* ratio = nullptr;   // when the speed goes by another cutter's row
+  bool one_value = false;              // one source with one figure: the band is a rule of thumb about it
+  bool assumed = false;                // neither condition nor hardness was named
+  bool below_softest = false;          // softer than the softest band
+  bool between_bands = false;          // between two bands: the harder was taken
+  bool hardness_unstated = false;      // a hardness was named, but no row states one
 };
 
 /// The metal is harder than every row for that cutter.
@@ -35,8 +36,8 @@ struct PastLastRow {
 
 using SpeedResult = std::variant<SpeedChoice, PastLastRow>;
 
-/// \p ask is drill, mill, ream or burr. Throws a Fault of the kind `word` when a hardness cannot be compared (it asks for HB), of the
-/// kind `conflict` when no table has a speed for that cutter in that material.
+/// \p ask is drill, mill, ream or burr. Throws a Fault of the kind `word` when a hardness cannot be compared (it asks
+/// for HB), of the kind `conflict` when no table has a speed for that cutter in that material.
 SpeedResult choose_speed(const Tables& tables, std::string_view ask, const Work& work, std::string_view cutter);
 
 /// Feed per turn of a drill.
@@ -59,7 +60,8 @@ struct ChipChoice {
   bool other_cutter = false;              // the row is of another kind of cutter
 };
 /// Throws a Fault of the kind `conflict` when no row holds for that cutter and material.
-ChipChoice choose_chip_load(const Tables& tables, const Work& work, std::string_view cutter, Length diameter, bool full_slot);
+ChipChoice choose_chip_load(const Tables& tables, const Work& work, std::string_view cutter, Length diameter,
+                            bool full_slot);
 
 /// The deepest mark of the deep-hole rows that a hole reaches; null for a hole that is not deep.
 const DeepHole* choose_deep_hole(const Tables& tables, double depth_over_diameter);

@@ -1,6 +1,7 @@
 #pragma once
 // From one hardness scale to another, by a table of comparisons for non-austenitic steel.
-// Between two lines of the table: straight interpolation. Outside it: refused. Scatter of any such comparison: about 5 % in HB.
+// Between two lines of the table: straight interpolation. Outside it: refused. Scatter of any such comparison: about 5
+// % in HB.
 
 #include <optional>
 

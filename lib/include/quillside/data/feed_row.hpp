@@ -5,8 +5,8 @@
 
 namespace quillside {
 
-/// A feed per turn, or a share of the diameter per turn, for drills of a range of sizes: the low end belongs to it, the high
-/// end does not.
+/// A feed per turn, or a share of the diameter per turn, for drills of a range of sizes: the low end belongs to it, the
+/// high end does not.
 struct DrillingFeed {
   std::string_view material; // empty: any
   std::string_view cutter;   // empty: any

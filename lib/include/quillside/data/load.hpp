@@ -1,6 +1,7 @@
 #pragma once
 // Table files from text: read, checked, and laid over the tables that are already there.
-// Every fault of a file is found at once, each with its line and column; only a file that is no TOML at all ends at the first.
+// Every fault of a file is found at once, each with its line and column; only a file that is no TOML at all ends at the
+// first.
 
 #include <string>
 #include <vector>

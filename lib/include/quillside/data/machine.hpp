@@ -1,6 +1,6 @@
 #pragma once
-// The machines: which spindle speeds they really have, and what else is known of them. A figure that is not in the row leaves
-// out of an answer what needs it; none is ever guessed.
+// The machines: which spindle speeds they really have, and what else is known of them. A figure that is not in the row
+// leaves out of an answer what needs it; none is ever guessed.
 
 #include <array>
 #include <optional>
@@ -9,8 +9,8 @@
 
 namespace quillside {
 
-/// One speed a machine can be set to. Steps count from 1 at the slowest; on a machine with an idler a step is named by its two
-/// belts, motor belt first: "2-3".
+/// One speed a machine can be set to. Steps count from 1 at the slowest; on a machine with an idler a step is named by
+/// its two belts, motor belt first: "2-3".
 struct Step {
   std::string_view name;
   SpindleSpeed speed;
@@ -19,9 +19,9 @@ struct Step {
 struct Machine {
   std::string_view key;
   std::string_view name;
-  std::string_view kind;       // one of `machine_kinds`
-  std::span<const Step> steps; // slowest first; empty on a machine that runs at any speed of its range
-  Range<SpindleSpeed> range;   // slowest to fastest, of the steps where there are any
+  std::string_view kind;           // one of `machine_kinds`
+  std::span<const Step> steps;     // slowest first; empty on a machine that runs at any speed of its range
+  Range<SpindleSpeed> range;       // slowest to fastest, of the steps where there are any
   Printed<SpindleSpeed> top_speed; // of the tool body, where that is marked lower
   Printed<Length> dial;            // table travel a handwheel turn
   std::string_view holder;         // one of `holders`
@@ -34,7 +34,8 @@ struct Machine {
   RowPlace place;
 };
 
-inline constexpr std::array<std::string_view, 5> machine_kinds{"mill", "drill-press", "flexible-shaft", "hand-tool", "air-grinder"};
+inline constexpr std::array<std::string_view, 5> machine_kinds{"mill", "drill-press", "flexible-shaft", "hand-tool",
+                                                               "air-grinder"};
 inline constexpr std::array<std::string_view, 2> holders{"collet", "drill chuck"};
 
 /// What a machine gives when a spindle speed is wanted.

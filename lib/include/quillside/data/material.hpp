@@ -19,11 +19,19 @@ struct Material {
   RowPlace place;
 };
 
-inline constexpr std::array<std::string_view, 13> metals{
-    "austenitic-stainless", "ferritic-stainless", "martensitic-stainless", "precipitation-hardening-stainless",
-    "carbon-steel",         "alloy-steel",        "tool-steel",            "brass",
-    "nickel-silver",        "bronze",             "copper",                "aluminium",
-    "titanium"};
+inline constexpr std::array<std::string_view, 13> metals{"austenitic-stainless",
+                                                         "ferritic-stainless",
+                                                         "martensitic-stainless",
+                                                         "precipitation-hardening-stainless",
+                                                         "carbon-steel",
+                                                         "alloy-steel",
+                                                         "tool-steel",
+                                                         "brass",
+                                                         "nickel-silver",
+                                                         "bronze",
+                                                         "copper",
+                                                         "aluminium",
+                                                         "titanium"};
 
 inline constexpr std::array<std::string_view, 7> conditions{"annealed", "hot-rolled",       "normalized", "cold-drawn",
                                                             "tempered", "solution-treated", "aged"};

@@ -28,8 +28,8 @@ struct NamedSize {
 };
 
 /// Resolves a typed size on the ladder; \p sizes in order of size.
-/// Throws a Fault for a number or letter that has no row, for a bare number that no such tool has (it lists the guesses), and
-/// for a size beyond \p smallest to \p largest.
+/// Throws a Fault for a number or letter that has no row, for a bare number that no such tool has (it lists the
+/// guesses), and for a size beyond \p smallest to \p largest.
 struct ToolSizes {
   std::string_view tool; // noun for messages: drill, end mill, burr
   Length smallest;

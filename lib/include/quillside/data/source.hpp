@@ -20,7 +20,7 @@ struct Source {
 };
 
 /// The standings a source may have, the best first.
-inline constexpr std::array<std::string_view, 8> standings{"published",       "reprint",     "maker's sheet", "own bench",
+inline constexpr std::array<std::string_view, 8> standings{"published",       "reprint", "maker's sheet", "own bench",
                                                            "common practice", "derived", "from memory",   "demo"};
 
 } // namespace quillside

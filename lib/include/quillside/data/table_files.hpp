@@ -11,9 +11,9 @@ namespace quillside {
 
 /// What the user named, and what the environment says.
 struct TableSearch {
-  std::vector<std::string> named;          // --tables, in order
-  std::optional<std::string> variable;     // $QUILLSIDE_TABLES: files or folders parted by ':'
-  std::string config;                      // $XDG_CONFIG_HOME, or ~/.config; empty when neither is known
+  std::vector<std::string> named;      // --tables, in order
+  std::optional<std::string> variable; // $QUILLSIDE_TABLES: files or folders parted by ':'
+  std::string config;                  // $XDG_CONFIG_HOME, or ~/.config; empty when neither is known
 };
 
 struct TablePlace {
@@ -45,8 +45,8 @@ struct Settings {
   std::optional<std::string> paper;
 };
 
-/// The settings of that folder; all absent when there is no file. Throws a Fault of the kind `data` with its place for a
-/// wrong key or value, of the kind `file` when the file cannot be read.
+/// The settings of that folder; all absent when there is no file. Throws a Fault of the kind `data` with its place for
+/// a wrong key or value, of the kind `file` when the file cannot be read.
 Settings read_settings(const std::string& config);
 
 } // namespace quillside

@@ -1,6 +1,6 @@
 #pragma once
-// All tables of one answer, as one value. The built-in ones are compiled in and cost nothing to hold; rows from disk go over
-// them by data/load.
+// All tables of one answer, as one value. The built-in ones are compiled in and cost nothing to hold; rows from disk go
+// over them by data/load.
 
 #include <memory>
 
@@ -49,7 +49,7 @@ struct Tables {
   std::span<const Instrument> readings;
   std::span<const Caution> cautions;
 
-  std::span<const TableText> texts; // the files the rows came from, as they were read
+  std::span<const TableText> texts;  // the files the rows came from, as they were read
   std::shared_ptr<const void> owner; // keeps alive what the spans point into, where it is not compiled in
 };
 

@@ -10,12 +10,13 @@ namespace quillside {
 
 struct Work {
   const Material* material = nullptr;
-  std::string_view condition;      // one of `conditions`; empty: none named
+  std::string_view condition;       // one of `conditions`; empty: none named
   std::optional<Hardness> hardness; // named instead of a condition
 };
 
 /// `416`, `416@annealed`, `416@28HRC`; a key or an alias, in either case.
-/// Throws a Fault with a suggestion for an unknown material, and one that lists what the material has for an unknown condition.
+/// Throws a Fault with a suggestion for an unknown material, and one that lists what the material has for an unknown
+/// condition.
 Work read_work(const Tables& tables, std::string_view text);
 
 /// The material itself, then its family, its family's family and so on: the most specific first.

@@ -16,14 +16,14 @@ enum class LeaveAt { tip, corner };
 struct DrillQuestion {
   Typed<NamedSize> size;
   Typed<Work> material;
-  Typed<const Cutter*> cutter;                        // never null
-  std::optional<Typed<const Machine*>> machine = {};  // absent: no step is chosen
-  std::optional<Typed<Reading<Length>>> thick = {};   // of the part
-  std::optional<Typed<Length>> leave = {};            // metal left; needs thick
-  std::optional<Typed<LeaveAt>> leave_at = {};        // absent: at the tip
-  std::optional<Typed<Length>> depth = {};            // to full diameter
-  bool through = false;                               // needs thick
-  std::optional<Typed<Angle>> point = {};             // absent: the one the material wants
+  Typed<const Cutter*> cutter;                       // never null
+  std::optional<Typed<const Machine*>> machine = {}; // absent: no step is chosen
+  std::optional<Typed<Reading<Length>>> thick = {};  // of the part
+  std::optional<Typed<Length>> leave = {};           // metal left; needs thick
+  std::optional<Typed<LeaveAt>> leave_at = {};       // absent: at the tip
+  std::optional<Typed<Length>> depth = {};           // to full diameter
+  bool through = false;                              // needs thick
+  std::optional<Typed<Angle>> point = {};            // absent: the one the material wants
   bool dry = false;
 };
 

@@ -1,7 +1,8 @@
 #pragma once
 // Spindle speed of a belt-driven machine from its motor and its pulleys.
 // Assumes: pitch diameters, or diameters measured alike on both pulleys of a belt.
-// Leaves out: slip of the belt (1 to 2 % under load, common practice, no source) and of the motor below its plate speed.
+// Leaves out: slip of the belt (1 to 2 % under load, common practice, no source) and of the motor below its plate
+// speed.
 
 #include <quillside/model/law.hpp>
 #include <quillside/quantity/units.hpp>

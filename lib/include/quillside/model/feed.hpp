@@ -1,7 +1,8 @@
 #pragma once
 // Feed per tooth, feed per turn, feed rate, and the time a cut takes.
 // Assumes: a steady hand or a steady screw; all teeth cut alike.
-// Leaves out: approach and overtravel (the caller gives the whole path), run-out, slow-down in corners, lifting to clear chips.
+// Leaves out: approach and overtravel (the caller gives the whole path), run-out, slow-down in corners, lifting to
+// clear chips.
 
 #include <quillside/model/law.hpp>
 #include <quillside/quantity/units.hpp>
@@ -9,9 +10,11 @@
 namespace quillside {
 
 inline constexpr Law feed_per_tooth_law{"feed-rate-milling", "vf = fz z n",
-                                        "Oberg et al., Machinery's Handbook, 31st ed., 2020, milling feed formulas", "from memory"};
+                                        "Oberg et al., Machinery's Handbook, 31st ed., 2020, milling feed formulas",
+                                        "from memory"};
 inline constexpr Law feed_per_rev_law{"feed-rate-drilling", "vf = f n",
-                                      "Oberg et al., Machinery's Handbook, 31st ed., 2020, drilling feed formulas", "from memory"};
+                                      "Oberg et al., Machinery's Handbook, 31st ed., 2020, drilling feed formulas",
+                                      "from memory"};
 inline constexpr Law cut_time_law{"cut-time", "t = L / vf", "definition of a feed rate", "derived"};
 inline constexpr Law turn_time_law{"handwheel-turn", "t = dial travel / vf", "definition of a feed rate", "derived"};
 

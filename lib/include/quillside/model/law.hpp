@@ -1,6 +1,6 @@
 #pragma once
-// A Law is one formula with its name and where it was published. Every model declares its own beside its functions; a job
-// pairs a model's result with its Law, and `why` prints both.
+// A Law is one formula with its name and where it was published. Every model declares its own beside its functions; a
+// job pairs a model's result with its Law, and `why` prints both.
 
 namespace quillside {
 

@@ -10,7 +10,9 @@
 
 namespace quillside {
 
-inline constexpr Law peck_law{"pecks", "first bite, then equal bites, shorter ones beyond the deep mark; all in diameters", "common practice, no source", "common practice"};
+inline constexpr Law peck_law{"pecks",
+                              "first bite, then equal bites, shorter ones beyond the deep mark; all in diameters",
+                              "common practice, no source", "common practice"};
 
 /// All in diameters of the drill; all above 0, otherwise pecks_to throws std::domain_error.
 struct PeckSchedule {

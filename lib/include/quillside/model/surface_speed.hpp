@@ -1,7 +1,8 @@
 #pragma once
 // Cutting speed and spindle speed of a round tool.
 // Assumes: the edge at the full diameter.
-// Leaves out: the slower edge nearer the axis (a drill's lip cuts at every radius), and feed's share of the path (under 0.1 % here).
+// Leaves out: the slower edge nearer the axis (a drill's lip cuts at every radius), and feed's share of the path (under
+// 0.1 % here).
 
 #include <quillside/model/law.hpp>
 #include <quillside/quantity/units.hpp>
@@ -9,7 +10,8 @@
 namespace quillside {
 
 inline constexpr Law surface_speed_law{"surface-speed", "v = pi D n",
-                                       "Oberg et al., Machinery's Handbook, 31st ed., 2020, speed and feed formulas", "from memory"};
+                                       "Oberg et al., Machinery's Handbook, 31st ed., 2020, speed and feed formulas",
+                                       "from memory"};
 
 /// Spindle speed that gives the outer edge this cutting speed [turn/min].
 /// \param speed    0 or more

@@ -11,7 +11,8 @@ template <class Quantity> struct Spread {
 };
 
 /// A value with the same doubt on either side; \p half_width >= 0.
-template <class Quantity, class Difference> constexpr Spread<Quantity> give_or_take(Quantity value, Difference half_width) {
+template <class Quantity, class Difference>
+constexpr Spread<Quantity> give_or_take(Quantity value, Difference half_width) {
   return {value - half_width, value, value + half_width};
 }
 

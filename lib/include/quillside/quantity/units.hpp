@@ -70,7 +70,8 @@ using Angle = boost::units::quantity<detail::turn>;
 using SpindleSpeed = boost::units::quantity<detail::per<detail::turn, detail::minute>>;
 /// Angle in radians gone through in a time: what dynamics wants, and no spindle speed [rad/min].
 using AngularVelocity = boost::units::quantity<detail::per_minute>;
-using CuttingSpeed = boost::units::quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::minute>>;
+using CuttingSpeed =
+    boost::units::quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::minute>>;
 using FeedPerRev = boost::units::quantity<detail::per<detail::millimetre, detail::turn>>;
 using FeedPerTooth = boost::units::quantity<detail::per<detail::millimetre, detail::tooth>>;
 /// Teeth that pass in one turn: the number of flutes.

@@ -1,6 +1,6 @@
 #pragma once
-// Answers for a person: the number to dial in first, what it rests on below it, then the rest, the cautions, what was taken
-// for granted. Rounded as words/print says; JSON is not.
+// Answers for a person: the number to dial in first, what it rests on below it, then the rest, the cautions, what was
+// taken for granted. Rounded as words/print says; JSON is not.
 
 #include <string>
 

@@ -30,9 +30,9 @@ struct Place {
 
 struct Fault : std::exception {
   FaultKind kind = FaultKind::fault;
-  std::string word;                     // as it was typed; empty when no single word is at fault
-  std::string message;                  // one line, without the program's name and without the place
-  std::vector<std::string> allowed;     // what would do, when that can be listed
+  std::string word;                      // as it was typed; empty when no single word is at fault
+  std::string message;                   // one line, without the program's name and without the place
+  std::vector<std::string> allowed;      // what would do, when that can be listed
   std::optional<std::string> suggestion; // the one thing to type instead
   std::optional<Place> place;
 

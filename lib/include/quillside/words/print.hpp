@@ -1,8 +1,8 @@
 #pragma once
 // From quantities to words, for a person to read; JSON is unrounded and does not come through here.
 //
-// Rounding: inch lengths to 0.0001 in, metric lengths to 0.001 mm; speeds, feed rates and times to three figures; feeds to
-// two significant figures; angles to 0.1 deg. A stepped spindle speed is printed as it is in its row.
+// Rounding: inch lengths to 0.0001 in, metric lengths to 0.001 mm; speeds, feed rates and times to three figures; feeds
+// to two significant figures; angles to 0.1 deg. A stepped spindle speed is printed as it is in its row.
 
 #include <optional>
 #include <string>
@@ -16,7 +16,8 @@ namespace quillside {
 std::string shortest_decimal(double number);
 /// \p number with \p decimals digits after the point.
 std::string fixed_decimal(double number, int decimals);
-/// \p number rounded to so many significant figures, without an exponent: 2528 to three is 2530, 0.00204 to two is 0.0020.
+/// \p number rounded to so many significant figures, without an exponent: 2528 to three is 2530, 0.00204 to two is
+/// 0.0020.
 std::string significant(double number, int figures);
 
 /// 0.1285 or 3.264 mm: the inch is the language of the shop when units are inch, and is not written.

@@ -1,6 +1,6 @@
 #pragma once
-// From words to quantities. Reads the form of a word (number 30, letter F, 0.1285 in) and knows no table: whether there is a
-// number 30 drill, and how large it is, the size ladder says (data/size_ladder).
+// From words to quantities. Reads the form of a word (number 30, letter F, 0.1285 in) and knows no table: whether there
+// is a number 30 drill, and how large it is, the size ladder says (data/size_ladder).
 //
 // Every function throws a Fault of the kind `word` that quotes the word, says what is allowed and suggests.
 // Nothing negative, nothing that is not finite, no decimal comma and no exponent is accepted anywhere.
@@ -21,10 +21,10 @@ enum class UnitSystem { inch, metric };
 struct SizeWord {
   enum class Form { number, letter, length };
   Form form = Form::length;
-  int number = 0;      // form number: 1 to 97
-  char letter = '\0';  // form letter: 'A' to 'Z'
-  Length length{};     // form length: above zero
-  bool bare = false;   // form length: typed without a unit, and no fraction
+  int number = 0;     // form number: 1 to 97
+  char letter = '\0'; // form letter: 'A' to 'Z'
+  Length length{};    // form length: above zero
+  bool bare = false;  // form length: typed without a unit, and no fraction
   std::string text;
 };
 
@@ -34,7 +34,8 @@ SizeWord read_size(std::string_view text, UnitSystem units);
 /// A reading: the value, and how far it may be off either way nine times in ten.
 template <class Quantity> struct Reading {
   Quantity value{};
-  Quantity half_width{};    // as typed after +-, else half of the last digit typed (0 for a fraction: it has no last digit)
+  Quantity
+      half_width{}; // as typed after +-, else half of the last digit typed (0 for a fraction: it has no last digit)
   bool half_width_typed = false;
 };
 
