@@ -8,6 +8,7 @@
 
 #include <array>
 #include <concepts>
+#include <string>
 #include <string_view>
 #include <tuple>
 #include <type_traits>
@@ -24,6 +25,16 @@ struct Field {
   bool required = false;
   Words allowed = {}; // the closed list, where there is one
 };
+
+/// The words in one line, for messages.
+inline std::string joined(Words words, std::string_view between) {
+  std::string all;
+  for (const auto word : words) {
+    if (!all.empty()) all += between;
+    all += word;
+  }
+  return all;
+}
 
 inline constexpr Field source_field{"source", "\"own-bench\"", "id of a [source.ID]: where the numbers come from",
                                     true};

@@ -2,10 +2,9 @@
 
 #include <sys/stat.h>
 
-#define TOML_EXCEPTIONS 1
-#include <toml++/toml.h>
-
 #include <quillside/words/fault.hpp>
+
+#include "toml.hpp"
 
 namespace quillside {
 

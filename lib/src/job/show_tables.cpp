@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <functional>
 
+#include <quillside/data/blank_row.hpp>
+#include <quillside/data/typed_row.hpp>
 #include <quillside/data/work.hpp>
 #include <quillside/words/fault.hpp>
 #include <quillside/words/suggest.hpp>
@@ -50,10 +52,21 @@ const TableText* text_of(const Tables& tables, std::string_view file) {
   return found == tables.texts.end() ? nullptr : &*found;
 }
 
+Value value_of(const TypedField& field) {
+  if (const auto* texts = std::get_if<std::vector<std::string>>(&field.value)) {
+    std::vector<Value> list;
+    for (const auto& text : *texts) list.emplace_back(text);
+    return list;
+  }
+  if (const auto* number = std::get_if<double>(&field.value)) return measure(*number);
+  if (const auto* truth = std::get_if<bool>(&field.value)) return *truth;
+  return std::get<std::string>(field.value);
+}
+
 Value as_typed(const Tables& tables, const RowPlace& place) {
   std::vector<Member> row;
   if (const TableText* text = text_of(tables, place.file))
-    for (const auto& field : row_as_typed(*text, place)) row.push_back({field.key, field.value});
+    for (const auto& field : row_as_typed(*text, place)) row.push_back({field.key, value_of(field)});
   return row;
 }
 

@@ -1,3 +1,5 @@
+#include <quillside/words/print.hpp>
+
 #include "page_of_text.hpp"
 
 namespace quillside {
@@ -17,12 +19,22 @@ long count(const Members& members, const char* name) {
 
 std::string at(const Members& members) { return word(members, "file") + ":" + std::to_string(count(members, "line")); }
 
+/// As it stands in a table file.
+std::string as_toml(const Value& value) {
+  if (const auto* text = std::get_if<std::string>(&value.held)) return '"' + *text + '"';
+  if (const auto* truth = std::get_if<bool>(&value.held)) return *truth ? "true" : "false";
+  if (const auto* number = std::get_if<Measure>(&value.held)) return shortest_decimal(number->value);
+  std::string list;
+  if (const auto* texts = std::get_if<Values>(&value.held))
+    for (const auto& text : *texts) list += (list.empty() ? "" : ", ") + as_toml(text);
+  return "[" + list + "]";
+}
+
 void add_row(std::vector<std::string>& lines, const Members& members, const std::string& indent) {
   const Value* row = find(members, "row");
   const auto* fields = row == nullptr ? nullptr : std::get_if<Members>(&row->held);
   if (fields == nullptr) return;
-  for (const auto& field : *fields)
-    lines.push_back(indent + field.name + " = " + std::get<std::string>(field.value.held));
+  for (const auto& field : *fields) lines.push_back(indent + field.name + " = " + as_toml(field.value));
 }
 
 /// A row in one line: its values in order, as typed.
@@ -31,8 +43,7 @@ std::string in_one_line(const Members& members) {
   const auto* fields = row == nullptr ? nullptr : std::get_if<Members>(&row->held);
   std::string line;
   if (fields == nullptr) return line;
-  for (const auto& field : *fields)
-    line += (line.empty() ? "" : ", ") + field.name + " = " + std::get<std::string>(field.value.held);
+  for (const auto& field : *fields) line += (line.empty() ? "" : ", ") + field.name + " = " + as_toml(field.value);
   return line;
 }
 

@@ -29,18 +29,6 @@ Loaded load_over(const Tables& base, const std::vector<TableText>& texts);
 /// The same, throwing one Fault of the kind `data` that tells of all faults.
 Tables load_or_fail(const Tables& base, const std::vector<TableText>& texts);
 
-/// The row at this place of a table text, as typed: its keys and values as TOML source, in order.
-struct TypedField {
-  std::string key;
-  std::string value; // as TOML
-};
-std::vector<TypedField> row_as_typed(const TableText& text, RowPlace place);
-
-/// A commented row of that kind to fill in; a Fault of the kind `word` that lists the kinds when there is none.
-std::string blank_row(std::string_view kind);
-/// The names of all kinds of row.
-std::vector<std::string_view> row_kinds();
-
 /// Largest table file that is read.
 inline constexpr std::size_t largest_table_file = 1024UL * 1024UL;
 

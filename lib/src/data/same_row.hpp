@@ -1,0 +1,68 @@
+#pragma once
+// When a row goes over another, and what a row must be as a whole.
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+
+#include <quillside/data/tables.hpp>
+
+namespace quillside {
+
+inline bool same_band(const PrintedHardness& a, const PrintedHardness& b) {
+  if (!a.given() || !b.given()) return a.given() == b.given();
+  return a.band.scale == b.band.scale && a.band.low == b.band.low && a.band.high == b.band.high;
+}
+inline bool same_range(const Printed<Length>& a, const Printed<Length>& b) {
+  if (!a.given() || !b.given()) return a.given() == b.given();
+  return a.range.low == b.range.low && a.range.high == b.range.high;
+}
+
+// Which row below a row replaces: the same five words, or the same key.
+inline bool replaces(const SpeedRow& a, const SpeedRow& b) {
+  return a.material == b.material && a.condition == b.condition && same_band(a.hardness, b.hardness) &&
+         a.cutter == b.cutter && same_range(a.diameter, b.diameter) && a.hand == b.hand;
+}
+inline bool replaces(const SpeedRatio& a, const SpeedRatio& b) { return a.ask == b.ask && a.cutter == b.cutter; }
+inline bool replaces(const DrillingFeed& a, const DrillingFeed& b) {
+  return a.material == b.material && a.cutter == b.cutter && same_range(a.diameter, b.diameter);
+}
+inline bool replaces(const ChipLoad& a, const ChipLoad& b) { return a.material == b.material && a.cutter == b.cutter; }
+inline bool replaces(const DeepHole& a, const DeepHole& b) { return a.depth.range.low == b.depth.range.low; }
+inline bool replaces(const PeckRow& a, const PeckRow& b) {
+  return std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end()) && same_range(a.below, b.below);
+}
+inline bool replaces(const DrillPointRow& a, const DrillPointRow& b) { return a.material == b.material; }
+inline bool replaces(const LipReliefRow& a, const LipReliefRow& b) {
+  return a.work == b.work && same_range(a.diameter, b.diameter);
+}
+inline bool replaces(const Fluid& a, const Fluid& b) {
+  return a.ask == b.ask && std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end());
+}
+inline bool replaces(const SizeRow& a, const SizeRow& b) { return a.name == b.name; }
+inline bool replaces(const HardnessRow& a, const HardnessRow& b) { return a.hb == b.hb; }
+template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
+
+/// Checks that need the row as a whole.
+template <class Row> std::string wrong_as_a_whole(const Row&, std::string_view) { return {}; }
+inline std::string wrong_as_a_whole(const SpeedRow& row, std::string_view kind) {
+  if (row.speed.given() == row.spindle_speed.given())
+    return "a speed row gives 'speed', or (a burr_speed) 'spindle_speed'; one of them";
+  if (kind != "burr_speed" && (row.spindle_speed.given() || row.diameter.given() || row.hand))
+    return "'spindle_speed', 'diameter' and 'hand' belong to burr_speed";
+  return {};
+}
+inline std::string wrong_as_a_whole(const DrillingFeed& row, std::string_view) {
+  return row.feed.given() == row.share.given() ? "a drilling_feed gives 'feed' or 'share'; one of them" : "";
+}
+inline std::string wrong_as_a_whole(const ChipLoad& row, std::string_view) {
+  if (row.points.empty() == !row.share.given())
+    return "a chip_load gives 'diameters' with 'loads', or 'share' with 'diameter'; one of them";
+  return row.share.given() && !row.diameter.given() ? "a share of the diameter needs the 'diameter' it holds for" : "";
+}
+inline std::string wrong_as_a_whole(const Material& row, std::string_view) {
+  return row.key.find('@') != std::string_view::npos ? "a material's key has no '@': that parts it from its condition"
+                                                     : "";
+}
+
+} // namespace quillside
