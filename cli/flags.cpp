@@ -102,7 +102,7 @@ std::vector<Flag> flags_of(const AskDescription& ask) {
   std::string list;
   for (const auto& one : names) list += (list.empty() ? "" : " ") + one;
   throw wrong_word(printable(name),
-                   "is no flag of " + std::string(ask.name) + (nearest ? "; '" + *nearest + "' is meant?" : "") +
+                   "is no flag of " + std::string(ask.name) + (nearest ? "; '" + *nearest + "' is meant?" : ";") +
                        " allowed: " + list,
                    names, nearest);
 }
@@ -135,7 +135,7 @@ void add_flag(Call& call, const po::option& part) {
   const auto flag = std::find_if(flags.begin(), flags.end(), [&](const Flag& one) { return one.name == name; });
   if (call.flags.contains(name) && !flag->repeatable) throw wrong_word(dashed(name), "is given twice; once will do");
   const std::string value = part.value.empty() ? std::string{} : part.value.front();
-  if (!flag->value.empty() && value.empty())
+  if (!flag->value.empty() && (value.empty() || value.starts_with("--")))
     throw wrong_word(dashed(name), "needs a value behind it: " + std::string(flag->value));
   if (name == "tables") call.tables.push_back(value);
   call.flags[name] = value;
@@ -186,7 +186,7 @@ const AskDescription& find_ask(const std::string& name) {
   for (const auto one : names) list += (list.empty() ? "" : ", ") + std::string(one);
   const auto nearest = nearest_word(name, names);
   throw wrong_word(printable(name),
-                   "is no ask" + (nearest ? "; '" + *nearest + "' is meant?" : std::string{}) + " allowed: " + list,
+                   "is no ask" + (nearest ? "; '" + *nearest + "' is meant?" : std::string(";")) + " allowed: " + list,
                    {names.begin(), names.end()}, nearest);
 }
 

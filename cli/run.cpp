@@ -48,6 +48,11 @@ Fault as_fault(const std::exception_ptr& exception) {
   }
 }
 
+std::string text_of(const TableFault& fault) {
+  return fault.place.file + ":" + std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ": " +
+         fault.what;
+}
+
 enum class Format { text, json };
 
 Format format_of(const Call& call) {
@@ -84,30 +89,64 @@ TextStyle style_of(const Call& call, const Session& session, const Console& cons
   return style;
 }
 
+/// Every word and flag used is an input; what the job did not take in itself is added here.
+void complete_inputs(Answer& answer, const Call& call) {
+  for (const auto& [flag, value] : call.flags) {
+    std::string name = flag;
+    std::replace(name.begin(), name.end(), '-', '_');
+    if (find_input(answer, name) != nullptr) continue;
+    if (flag == "tables")
+      answer.inputs.push_back({name, std::vector<Value>(call.tables.begin(), call.tables.end()), value});
+    else
+      answer.inputs.push_back({name, value.empty() ? Value(true) : Value(value), value.empty() ? "--" + flag : value});
+  }
+}
+
 /// One line of a batch: its record, and its exit.
 struct Record {
   std::string json;
   int exit = 0;
 };
 
-Record record_of(const std::string& line, int number, Session& session, const Console& console) {
+/// The flags of the batch itself hold for every line that does not say otherwise.
+void take_from(const Call& batch, Call& call) {
+  if (call.tables.empty()) call.tables = batch.tables;
+  for (const auto* flag : {"units", "machine"})
+    if (const auto value = batch.flag(flag); value && !call.has(flag)) call.flags[flag] = *value;
+}
+
+Call call_of_line(const std::vector<std::string>& words, const Call& batch) {
+  if (words.front() == "batch") throw wrong_word("batch", "cannot stand in a batch");
+  Call call = parse_call(words);
+  for (const auto* flag : {"help", "version"})
+    if (call.has(flag)) throw wrong_word(std::string("--") + flag, "has no record: it cannot stand in a batch");
+  format_of(call);
+  take_from(batch, call);
+  return call;
+}
+
+Record record_of(const std::string& line, int number, const Call& batch, Session& session, const Console& console) {
   std::vector<std::string> words;
+  const auto complain = [&](const std::string& message) {
+    console.err("quillside: line " + std::to_string(number) + ": " + message + "\n");
+  };
   try {
     std::string blanks = line;
     std::replace_if(
         blanks.begin(), blanks.end(), [](char c) { return c == '\t' || c == '\r'; }, ' ');
-    if (!is_plain_utf8(blanks)) throw wrong_word(printable(blanks), "is no plain UTF-8 text");
+    if (!is_plain_utf8(blanks)) throw wrong_word(blanks, "is no plain UTF-8 text");
     words = shell_words(blanks);
-    if (words.front() == "batch") throw wrong_word("batch", "cannot stand in a batch");
-    const Call call = parse_call(words);
-    format_of(call);
+    const Call call = call_of_line(words, batch);
     session.begin(call);
-    const Reply reply = reply_to(call, session);
+    Reply reply = reply_to(call, session);
+    complete_inputs(reply.answer, call);
+    for (const auto& fault : reply.faults) complain(text_of(fault));
     return {json(reply.answer, number), exit_of(reply)};
   } catch (...) {
     const Fault fault = as_fault(std::current_exception());
-    console.err(text(fault, ask_named(words)) + "\n");
-    return {json(fault, ask_named(words), number), exit_code(fault.kind)};
+    const std::string ask = ask_named(words);
+    complain((ask.empty() ? "" : ask + ": ") + fault.message);
+    return {json(fault, ask, number), exit_code(fault.kind)};
   }
 }
 
@@ -119,10 +158,11 @@ bool gives_no_record(const std::string& line) {
 int batch(const Call& call, Session& session, const Console& console) {
   int worst = 0;
   int number = 0;
-  const auto take = [&](const std::string& line) {
-    ++number;
+  const auto take = [&](std::string line) {
+    // A byte-order mark, as some editors put it before the first line.
+    if (++number == 1 && line.starts_with("\xef\xbb\xbf")) line.erase(0, 3);
     if (gives_no_record(line)) return;
-    const Record record = record_of(line, number, session, console);
+    const Record record = record_of(line, number, call, session, console);
     console.out(record.json + "\n");
     worst = std::max(worst, record.exit);
   };
@@ -149,12 +189,11 @@ int answer(const std::vector<std::string>& words, const Console& console) {
   Session session(console);
   session.begin(call);
   if (call.ask->name == "batch") return batch(call, session, console);
-  const Reply reply = reply_to(call, session);
+  Reply reply = reply_to(call, session);
+  complete_inputs(reply.answer, call);
   console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n"
                                      : text(reply.answer, style_of(call, session, console)));
-  for (const auto& fault : reply.faults)
-    console.err("quillside: tables: " + fault.place.file + ":" + std::to_string(fault.place.line) + ":" +
-                std::to_string(fault.place.column) + ": " + fault.what + "\n");
+  for (const auto& fault : reply.faults) console.err("quillside: tables: " + text_of(fault) + "\n");
   return exit_of(reply);
 }
 

@@ -18,46 +18,66 @@ std::string config_folder(const Console& console) {
 } // namespace
 
 Session::Session(const Console& console)
-    : variable_(console.env("QUILLSIDE_TABLES")), config_(config_folder(console)), settings_(read_settings(config_)),
-      builtin_(builtin_tables()) {}
+    : variable_(console.env("QUILLSIDE_TABLES")), config_(config_folder(console)), builtin_(builtin_tables()) {}
 
 TableSearch Session::search(const Call& call) const { return {call.tables, variable_, config_}; }
 
 void Session::begin(const Call& call) {
+  if (!settings_read_ && call.ask->name != "tables") {
+    settings_ = read_settings(config_);
+    settings_read_ = true;
+  }
   units_ = settings_.units.value_or(UnitSystem::inch);
   if (const auto units = call.flag("units")) {
     if (*units != "inch" && *units != "metric")
       throw wrong_word(*units, "is no system of units: inch or metric", {"inch", "metric"});
     units_ = *units == "inch" ? UnitSystem::inch : UnitSystem::metric;
   }
-  if (loaded_ == call.tables) return;
-  const auto files = read_table_files(search(call));
+  named_ = call.tables;
+}
+
+const Tables& Session::tables() const {
+  if (loaded_ == named_) return tables_;
+  const auto files = read_table_files({named_, variable_, config_});
   std::vector<TableText> texts;
   for (const auto& file : files) texts.push_back({file.path, file.text});
   tables_ = texts.empty() ? builtin_ : load_or_fail(builtin_, texts);
-  loaded_ = call.tables;
+  loaded_ = named_;
+  return tables_;
 }
 
 Typed<NamedSize> Session::size(const std::string& word, const ToolSizes& tool) const {
-  return {resolve_size(tables_.sizes, read_size(word, units_), tool), word};
+  return {resolve_size(tables().sizes, read_size(word, units_), tool), word};
 }
 
-Typed<Work> Session::material(const std::string& word) const { return {read_work(tables_, word), word}; }
+Typed<Work> Session::material(const std::string& word) const { return {read_work(tables(), word), word}; }
 
 Typed<const Cutter*> Session::cutter(const Call& call, std::string_view tool) const {
   const auto named = call.flag("cutter");
-  return {named ? &find_cutter(tables_, *named, tool) : &usual_cutter(tables_, tool), named};
+  return {named ? &find_cutter(tables(), *named, tool) : &usual_cutter(tables(), tool), named};
 }
 
 std::optional<Typed<const Machine*>> Session::machine(const Call& call,
                                                       std::initializer_list<std::string_view> kinds) const {
-  if (const auto named = call.flag("machine")) return Typed<const Machine*>{&find_machine(tables_, *named), named};
+  if (const auto named = call.flag("machine")) return Typed<const Machine*>{&find_machine(tables(), *named), named};
   for (const auto& usual : settings_.machines) {
-    const Machine& machine = find_machine(tables_, usual);
+    const Machine& machine = usual_machine(usual);
     if (std::find(kinds.begin(), kinds.end(), machine.kind) != kinds.end())
       return Typed<const Machine*>{&machine, std::nullopt};
   }
   return std::nullopt;
+}
+
+const Machine& Session::usual_machine(const std::string& name) const {
+  try {
+    return find_machine(tables(), name);
+  } catch (Fault& fault) {
+    // Nobody typed it: the settings file is wrong, not the words.
+    fault.kind = FaultKind::data;
+    fault.place = Place{settings_file(config_), 1, 1};
+    fault.message = settings_file(config_) + ": machine " + fault.message;
+    throw;
+  }
 }
 
 std::optional<Typed<Length>> Session::length(const Call& call, std::string_view flag) const {

@@ -17,10 +17,11 @@ class Session {
 public:
   explicit Session(const Console& console);
 
-  /// Reads --units and --tables of the call; every other reader works for that call until the next.
+  /// Reads units and tables for the call; every other reader works for that call until the next. The `tables` ask reads
+  /// no settings, and its tables only when it looks into them: it has to answer while one of them is wrong.
   void begin(const Call& call);
 
-  [[nodiscard]] const Tables& tables() const { return tables_; }
+  [[nodiscard]] const Tables& tables() const;
   [[nodiscard]] const Tables& builtin() const { return builtin_; }
   [[nodiscard]] UnitSystem units() const { return units_; }
   [[nodiscard]] TableSearch search(const Call& call) const;
@@ -36,13 +37,17 @@ public:
   [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;
 
 private:
+  [[nodiscard]] const Machine& usual_machine(const std::string& name) const;
+
   std::optional<std::string> variable_;
   std::string config_;
   Settings settings_;
   UnitSystem units_ = UnitSystem::inch;
+  bool settings_read_ = false;
+  std::vector<std::string> named_; // the --tables of the call
   Tables builtin_;
-  Tables tables_;
-  std::optional<std::vector<std::string>> loaded_; // the --tables that tables_ was made with
+  mutable Tables tables_;                                  // made when it is first asked for
+  mutable std::optional<std::vector<std::string>> loaded_; // the --tables it was made with
 };
 
 } // namespace quillside::cli

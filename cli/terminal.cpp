@@ -36,6 +36,13 @@ std::optional<std::string> read_line() {
     if (c == '\n') return line;
     line += static_cast<char>(c);
   }
+  if (std::ferror(stdin) != 0) {
+    Fault fault;
+    fault.kind = FaultKind::file;
+    fault.word = "standard input";
+    fault.message = fault.word + " cannot be read: " + std::strerror(errno);
+    throw fault;
+  }
   return line.empty() ? std::nullopt : std::optional(line);
 }
 

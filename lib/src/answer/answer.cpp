@@ -1,8 +1,25 @@
 #include <quillside/answer/answer.hpp>
 
 #include <algorithm>
+#include <utility>
 
 namespace quillside {
+
+Value::Value() = default;
+Value::Value(bool truth) : held(truth) {}
+Value::Value(long count) : held(count) {}
+Value::Value(int count) : held(static_cast<long>(count)) {}
+Value::Value(std::string word) : held(std::move(word)) {}
+Value::Value(std::string_view word) : held(std::string(word)) {}
+Value::Value(const char* word) : held(std::string(word)) {}
+Value::Value(Measure measure) : held(measure) {}
+Value::Value(std::vector<Value> list) : held(std::move(list)) {}
+Value::Value(std::vector<Member> object) : held(std::move(object)) {}
+Value::Value(const Value& other) = default;
+Value::Value(Value&& other) noexcept = default;
+Value& Value::operator=(const Value& other) = default;
+Value& Value::operator=(Value&& other) noexcept = default;
+Value::~Value() = default;
 
 const Value* find(const std::vector<Member>& members, std::string_view name) {
   const auto found =

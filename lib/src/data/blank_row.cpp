@@ -18,8 +18,8 @@ public:
   template <class Member> void operator()(const Field& field, const Member&) { line(field); }
   void each(const Field& field, std::string_view) { line(field); }
   void points(const ChipLoad&) {
-    line({"diameters", "[\"1/8 in\", \"1/4 in\"]", "printed points: the cutters"});
-    line({"loads", "[\"0.0005 in/tooth\", \"0.001 in/tooth\"]", "and the load of each"});
+    line({"diameters", "[\"1/8 in\", \"1/4 in\"]", "printed points: the cutters", true});
+    line({"loads", "[\"0.0005 in/tooth\", \"0.001 in/tooth\"]", "and the load of each", true});
   }
   void gears(const Machine&) {
     line({"steps", "[\"620 rev/min\", \"1100 rev/min\"]", "its spindle speeds, slowest first; or", true});
@@ -34,7 +34,8 @@ public:
 
 private:
   void line(const Field& field) {
-    std::string text = (field.required ? "" : "# ") + std::string(field.key) + " = " + std::string(field.example);
+    std::string text =
+        (field.required || field.shown ? "" : "# ") + std::string(field.key) + " = " + std::string(field.example);
     std::string about(field.about);
     if (!field.allowed.empty()) about += (about.empty() ? "one of: " : "; one of: ") + joined(field.allowed, ", ");
     if (!about.empty()) text += std::string(text.size() < 40 ? 40 - text.size() : 1, ' ') + "# " + about;

@@ -36,10 +36,8 @@ template <class Keep> Rows only(const Rows& rows, Keep keep) {
   return kept;
 }
 
-/// One row a source: where a source prints several that fit (a hardness at the edge of two bands), the harder, slower
-/// one.
-Rows slowest_of_each_source(Rows rows) {
-  std::stable_sort(rows.begin(), rows.end(), slower);
+/// Of several rows of one source, the one that comes first.
+Rows first_of_each_source(const Rows& rows) {
   Rows kept;
   for (const auto* row : rows) {
     const bool seen =
@@ -49,45 +47,50 @@ Rows slowest_of_each_source(Rows rows) {
   return kept;
 }
 
+/// Where a source prints several that fit (a hardness at the edge of two bands): the harder, slower one. The slowest
+/// first.
+Rows slowest_of_each_source(Rows rows) {
+  std::stable_sort(rows.begin(), rows.end(), slower);
+  return first_of_each_source(rows);
+}
+
 struct Picked {
   Rows rows; // slowest first; never empty
   bool below_softest = false;
   bool between_bands = false;
   bool hardness_unstated = false;
+  bool condition_unstated = false;
+  bool softer_is_slower = false;
 };
 
-/// A hardness as the rows state it: on one scale for all of them.
+/// The hardness of the work, held against the bands of rows. Bands on its own scale are compared as they are; others
+/// through the table of comparisons, where the metal allows that.
 class HardnessOfWork {
 public:
-  HardnessOfWork(const Tables& tables, const Work& work) : tables_(tables), named_(*work.hardness) {
-    convertible_ = may_convert_hardness(work.material->metal);
-    if (named_.scale == HardnessScale::brinell) {
-      brinell_ = named_.number;
-    } else if (convertible_) {
-      brinell_ = to_brinell(tables.hardness, named_);
-      if (!brinell_)
-        throw wrong_word(print_hardness(named_), "is outside the table of hardness comparisons; give HB", {"200HB"});
-    }
+  HardnessOfWork(const Tables& tables, const Work& work)
+      : tables_(tables), named_(*work.hardness), convertible_(may_convert_hardness(work.material->metal)) {
+    if (convertible_) brinell_ = to_brinell(tables.hardness, named_);
+    // Beyond the table of comparisons nothing is known but the side: softer or harder than any line of it.
+    beyond_ = !brinell_ && convertible_ ? side_of_table() : 0;
   }
 
-  /// The band on the scale of the work; nothing when the two cannot be compared.
-  [[nodiscard]] std::optional<HardnessBand> comparable(const SpeedRow& row) const {
-    if (!row.hardness.given()) return std::nullopt;
-    const HardnessBand& band = row.hardness.band;
-    if (band.scale == named_.scale && !brinell_) return band;
-    if (!brinell_) return std::nullopt;
-    const auto from = band.scale == HardnessScale::brinell || convertible_
-                          ? to_brinell(tables_.hardness, {band.low, band.scale})
-                          : std::nullopt;
-    const auto to = band.scale == HardnessScale::brinell || convertible_
-                        ? to_brinell(tables_.hardness, {band.high, band.scale})
-                        : std::nullopt;
-    if (!from || !to) return std::nullopt;
-    return HardnessBand{*from, *to, HardnessScale::brinell};
+  /// -1 the band is softer than the work, 0 it holds it, 1 it is harder; nothing when the two cannot be compared.
+  [[nodiscard]] std::optional<int> side_of(const SpeedRow& row) const {
+    const auto band = comparable(row);
+    if (!band) return std::nullopt;
+    if (beyond_ != 0 && row.hardness.band.scale != named_.scale) return -beyond_;
+    const double number = row.hardness.band.scale == named_.scale ? named_.number : *brinell_;
+    return band->high < number ? -1 : band->low > number ? 1 : 0;
   }
 
-  [[nodiscard]] double number() const { return brinell_.value_or(named_.number); }
-  [[nodiscard]] bool has_brinell() const { return brinell_.has_value(); }
+  /// The low end of a band, for finding the next one.
+  [[nodiscard]] double low_of(const SpeedRow& row) const {
+    return in_brinell(row.hardness.band.low, row).value_or(row.hardness.band.low);
+  }
+  [[nodiscard]] double high_of(const SpeedRow& row) const {
+    return in_brinell(row.hardness.band.high, row).value_or(row.hardness.band.high);
+  }
+  [[nodiscard]] Hardness named() const { return named_; }
 
   [[nodiscard]] Fault cannot_compare(const Material& material) const {
     return wrong_word(print_hardness(named_),
@@ -97,44 +100,69 @@ public:
   }
 
 private:
+  [[nodiscard]] std::optional<double> in_brinell(double number, const SpeedRow& row) const {
+    return to_brinell(tables_.hardness, {number, row.hardness.band.scale});
+  }
+
+  /// The band on the scale it is compared on.
+  [[nodiscard]] std::optional<HardnessBand> comparable(const SpeedRow& row) const {
+    if (!row.hardness.given()) return std::nullopt;
+    const HardnessBand& band = row.hardness.band;
+    if (band.scale == named_.scale) return band;
+    if (!convertible_) return std::nullopt;
+    const auto from = in_brinell(band.low, row);
+    const auto to = in_brinell(band.high, row);
+    if (!from || !to) return std::nullopt;
+    return HardnessBand{*from, *to, HardnessScale::brinell};
+  }
+
+  [[nodiscard]] int side_of_table() const {
+    // The lowest number on a scale that its table still knows, found by asking for what is asked of it.
+    for (double lower = named_.number; lower > 0; lower -= 1)
+      if (to_brinell(tables_.hardness, {lower, named_.scale})) return 1;
+    return -1;
+  }
+
   const Tables& tables_;
   Hardness named_;
-  bool convertible_ = false;
+  bool convertible_;
   std::optional<double> brinell_;
+  int beyond_ = 0;
 };
 
-/// The rows of one material whose band holds the hardness, or the next harder one where it lies between two of them.
-std::optional<Picked> pick_by_hardness(const Rows& rows, const HardnessOfWork& hardness, double& hardest) {
+/// What the rows of one material say of a hardness.
+struct HardnessRows {
   Rows holding;
-  const SpeedRow* next_harder = nullptr;
-  const SpeedRow* softest = nullptr;
-  double next_low = 0;
-  double softest_low = 0;
-  bool any_softer = false;
+  Rows next_harder; // of each source the next band above
+  Rows softer;
+};
+
+HardnessRows sort_by_hardness(const Rows& rows, const HardnessOfWork& hardness) {
+  HardnessRows sorted;
   for (const auto* row : rows) {
-    const auto band = hardness.comparable(*row);
-    if (!band) continue;
-    hardest = std::max(hardest, band->high);
-    if (band->low <= hardness.number() && hardness.number() <= band->high) holding.push_back(row);
-    if (band->high < hardness.number()) any_softer = true;
-    if (band->low > hardness.number() && (next_harder == nullptr || band->low < next_low)) {
-      next_harder = row;
-      next_low = band->low;
-    }
-    if (softest == nullptr || band->low < softest_low) {
-      softest = row;
-      softest_low = band->low;
-    }
+    const auto side = hardness.side_of(*row);
+    if (!side) continue;
+    (*side < 0 ? sorted.softer : *side == 0 ? sorted.holding : sorted.next_harder).push_back(row);
   }
+  Rows& harder = sorted.next_harder;
+  std::stable_sort(harder.begin(), harder.end(),
+                   [&](const SpeedRow* a, const SpeedRow* b) { return hardness.low_of(*a) < hardness.low_of(*b); });
+  harder = first_of_each_source(harder);
+  return sorted;
+}
+
+/// The rows whose band holds the hardness, or the next harder ones where it lies between two.
+std::optional<Picked> pick_by_hardness(const Rows& rows, const HardnessOfWork& hardness) {
+  HardnessRows sorted = sort_by_hardness(rows, hardness);
   Picked picked;
-  if (!holding.empty()) {
-    picked.rows = slowest_of_each_source(holding);
+  if (!sorted.holding.empty()) {
+    picked.rows = slowest_of_each_source(std::move(sorted.holding));
     return picked;
   }
-  if (next_harder == nullptr) return std::nullopt;
-  picked.between_bands = any_softer;
-  picked.below_softest = !any_softer;
-  picked.rows = {any_softer ? next_harder : softest};
+  if (sorted.next_harder.empty()) return std::nullopt;
+  picked.between_bands = !sorted.softer.empty();
+  picked.below_softest = sorted.softer.empty();
+  picked.rows = slowest_of_each_source(std::move(sorted.next_harder));
   return picked;
 }
 
@@ -143,26 +171,23 @@ Rows with_condition(const Rows& rows, std::string_view condition) {
 }
 
 /// A source that prints several bands for a condition: the usual one, else the hardest.
-Rows usual_of_each_source(const Rows& rows) {
-  Rows sorted = rows;
-  std::stable_sort(sorted.begin(), sorted.end(),
+Rows usual_of_each_source(Rows rows) {
+  std::stable_sort(rows.begin(), rows.end(),
                    [](const SpeedRow* a, const SpeedRow* b) { return a->usual != b->usual ? a->usual : slower(a, b); });
-  Rows kept;
-  for (const auto* row : sorted) {
-    const bool seen =
-        std::any_of(kept.begin(), kept.end(), [&](const SpeedRow* other) { return other->source == row->source; });
-    if (!seen) kept.push_back(row);
-  }
+  Rows kept = first_of_each_source(rows);
   std::stable_sort(kept.begin(), kept.end(), slower);
   return kept;
 }
 
+/// The rows of that condition; a row that names neither condition nor hardness holds for any.
 std::optional<Picked> pick_by_condition(const Rows& rows, std::string_view condition) {
-  for (const auto wanted : {condition, std::string_view{}}) {
-    const Rows fitting = with_condition(rows, wanted);
-    if (!fitting.empty()) return Picked{usual_of_each_source(fitting), false, false, false};
-  }
-  return std::nullopt;
+  Rows fitting = with_condition(rows, condition);
+  if (fitting.empty())
+    fitting = only(rows, [](const SpeedRow* row) { return row->condition.empty() && !row->hardness.given(); });
+  if (fitting.empty()) return std::nullopt;
+  Picked picked;
+  picked.rows = usual_of_each_source(std::move(fitting));
+  return picked;
 }
 
 /// No condition named: the rows marked usual, in the condition of the slowest of them; else those that hold for any
@@ -171,11 +196,13 @@ std::optional<Picked> pick_usual(const Rows& rows) {
   Rows usual = only(rows, [](const SpeedRow* row) { return row->usual; });
   if (usual.empty()) usual = with_condition(rows, {});
   if (usual.empty()) return std::nullopt;
-  usual = slowest_of_each_source(usual);
+  usual = slowest_of_each_source(std::move(usual));
   const auto first =
       std::find_if(usual.begin(), usual.end(), [](const SpeedRow* row) { return !row->condition.empty(); });
   const std::string_view condition = first == usual.end() ? std::string_view{} : (*first)->condition;
-  return Picked{only(usual, [&](const SpeedRow* row) { return row->condition == condition; }), false, false, false};
+  Picked picked;
+  picked.rows = with_condition(usual, condition);
+  return picked;
 }
 
 struct PickedOrPast {
@@ -183,34 +210,57 @@ struct PickedOrPast {
   std::optional<PastLastRow> past;
 };
 
-PickedOrPast pick(const Tables& tables, std::span<const SpeedRow> all, const Work& work,
-                  const std::vector<const Material*>& chain, std::string_view cutter) {
-  std::optional<HardnessOfWork> hardness;
-  if (work.hardness) hardness.emplace(tables, work);
-  double hardest = 0;
-  bool any_rows = false;
-  for (const auto* material : chain) {
-    const Rows rows = rows_of(all, material->key, cutter);
-    any_rows = any_rows || !rows.empty();
-    auto picked = hardness                  ? pick_by_hardness(rows, *hardness, hardest)
-                  : !work.condition.empty() ? pick_by_condition(rows, work.condition)
-                                            : pick_usual(rows);
+/// The rows of a material and its families, level by level.
+using Levels = std::vector<Rows>;
+
+/// By hardness: the first level that holds it. A level above may hold it at a higher speed than a softer row of a level
+/// below: then the softer row comes first, for harder metal is never cut faster.
+PickedOrPast pick_hardness_by_level(const Tables& tables, const Work& work, const Levels& levels) {
+  const HardnessOfWork hardness(tables, work);
+  const SpeedRow* slowest_softer = nullptr;
+  const SpeedRow* hardest = nullptr;
+  bool any_stated = false;
+  for (const auto& rows : levels) {
+    if (auto picked = pick_by_hardness(rows, hardness)) {
+      if (slowest_softer != nullptr && slower(slowest_softer, picked->rows.front())) {
+        picked->rows.insert(picked->rows.begin(), slowest_softer);
+        picked->softer_is_slower = true;
+      }
+      return {std::move(picked), std::nullopt};
+    }
+    for (const auto* row : rows) {
+      any_stated = any_stated || row->hardness.given();
+      if (!hardness.side_of(*row)) continue;
+      if (hardest == nullptr || hardness.high_of(*row) > hardness.high_of(*hardest)) hardest = row;
+      if (slowest_softer == nullptr || slower(row, slowest_softer)) slowest_softer = row;
+    }
+  }
+  if (hardest != nullptr) return {std::nullopt, PastLastRow{hardness.named(), hardest}};
+  if (any_stated || (hardness.named().scale != HardnessScale::brinell && !may_convert_hardness(work.material->metal)))
+    throw hardness.cannot_compare(*work.material);
+  for (const auto& rows : levels) {
+    if (rows.empty()) continue;
+    Picked picked;
+    picked.rows = slowest_of_each_source(rows);
+    picked.hardness_unstated = true;
+    return {std::move(picked), std::nullopt};
+  }
+  return {};
+}
+
+/// By condition, or by what is usual: the first level that has such a row; else the slowest of the first level that has
+/// any.
+PickedOrPast pick_condition_by_level(const Work& work, const Levels& levels) {
+  for (const auto& rows : levels) {
+    auto picked = work.condition.empty() ? pick_usual(rows) : pick_by_condition(rows, work.condition);
     if (picked) return {std::move(picked), std::nullopt};
   }
-  if (!any_rows) return {};
-  if (hardness && hardest > 0) return {std::nullopt, PastLastRow{hardness->number(), hardest}};
-  if (hardness) {
-    for (const auto* material : chain) {
-      const Rows stating =
-          only(rows_of(all, material->key, cutter), [](const SpeedRow* row) { return row->hardness.given(); });
-      if (!stating.empty()) throw hardness->cannot_compare(*work.material);
-    }
-    if (!hardness->has_brinell()) throw hardness->cannot_compare(*work.material);
-  }
-  // No row states a hardness, or none is usual: the first material that has any rows answers with its slowest.
-  for (const auto* material : chain) {
-    const Rows rows = rows_of(all, material->key, cutter);
-    if (!rows.empty()) return {Picked{slowest_of_each_source(rows), false, false, hardness.has_value()}, std::nullopt};
+  for (const auto& rows : levels) {
+    if (rows.empty()) continue;
+    Picked picked;
+    picked.rows = slowest_of_each_source(rows);
+    picked.condition_unstated = true;
+    return {std::move(picked), std::nullopt};
   }
   return {};
 }
@@ -226,13 +276,27 @@ Band<CuttingSpeed> band_of(const Tables& tables, const Rows& rows, bool& one_val
   return band;
 }
 
+/// The rows that were passed over: of any level, for the same condition or for any.
+Rows passed_over(const Levels& levels, const Rows& picked) {
+  Rows others;
+  for (const auto& rows : levels) {
+    for (const auto* row : rows) {
+      const bool is_picked = std::find(picked.begin(), picked.end(), row) != picked.end();
+      if (!is_picked && (row->condition.empty() || row->condition == picked.front()->condition)) others.push_back(row);
+    }
+  }
+  return others;
+}
+
 SpeedResult choose_for_one(const Tables& tables, std::string_view ask, const Work& work, const Material& layer,
                            std::string_view cutter) {
-  const auto all = rows_for(tables, ask);
-  const auto chain = chain_of(tables, layer);
+  Levels levels;
+  for (const auto* material : chain_of(tables, layer))
+    levels.push_back(rows_of(rows_for(tables, ask), material->key, cutter));
   Work of_layer = work;
   of_layer.material = &layer;
-  const PickedOrPast result = pick(tables, all, of_layer, chain, cutter);
+  const PickedOrPast result =
+      work.hardness ? pick_hardness_by_level(tables, of_layer, levels) : pick_condition_by_level(of_layer, levels);
   if (result.past) return *result.past;
   SpeedChoice choice;
   if (!result.picked) return choice;
@@ -243,12 +307,9 @@ SpeedResult choose_for_one(const Tables& tables, std::string_view ask, const Wor
   choice.below_softest = picked.below_softest;
   choice.between_bands = picked.between_bands;
   choice.hardness_unstated = picked.hardness_unstated;
-  for (const auto* material : chain)
-    for (const auto& row : all)
-      if (row.material == material->key && row.cutter == cutter && !row.hand &&
-          std::find(picked.rows.begin(), picked.rows.end(), &row) == picked.rows.end() &&
-          row.condition == choice.row->condition)
-        choice.others.push_back(&row);
+  choice.condition_unstated = picked.condition_unstated && !work.condition.empty();
+  choice.softer_is_slower = picked.softer_is_slower;
+  choice.others = passed_over(levels, picked.rows);
   return choice;
 }
 

@@ -24,6 +24,7 @@ struct Field {
   std::string_view about;
   bool required = false;
   Words allowed = {}; // the closed list, where there is one
+  bool shown = false; // of several ways to say it, the one that a blank row shows
 };
 
 /// The words in one line, for messages.
@@ -86,7 +87,7 @@ void fields(Row& row, V& visit) {
              row.condition);
   visit(Field{"hardness", "\"135 to 185 HB\"", "absent: any"}, row.hardness);
   visit(Field{"cutter", "\"hss\"", "key of a cutter", true}, row.cutter);
-  visit(Field{"speed", "\"85 ft/min\"", "cutting speed, or a range of it"}, row.speed);
+  visit(Field{"speed", "\"85 ft/min\"", "cutting speed, or a range of it", false, {}, true}, row.speed);
   visit(Field{"spindle_speed", "\"20000 rev/min\"", "burr_speed only, in place of speed"}, row.spindle_speed);
   visit(Field{"diameter", "\"3 to 6 mm\"", "burr_speed only: the heads it holds for"}, row.diameter);
   visit(Field{"usual", "true", "taken when neither condition nor hardness is named"}, row.usual);
@@ -113,7 +114,7 @@ void fields(Row& row, V& visit) {
   visit(Field{"diameter", "\"0.125 to 0.25 in\"",
               "the drills it holds for: the low end belongs to it, the high end does not", true},
         row.diameter);
-  visit(Field{"feed", "\"0.002 to 0.004 in/rev\"", "feed per turn"}, row.feed);
+  visit(Field{"feed", "\"0.002 to 0.004 in/rev\"", "feed per turn", false, {}, true}, row.feed);
   visit(Field{"share", "\"0.5 to 1 %\"", "or a share of the diameter per turn"}, row.share);
   visit(source_field, row.source);
 }

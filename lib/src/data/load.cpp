@@ -13,6 +13,7 @@
 #include "same_row.hpp"
 #include "storage.hpp"
 #include "toml.hpp"
+#include "whole_row.hpp"
 
 namespace quillside {
 
@@ -107,11 +108,10 @@ private:
     RowReader reader(entry, file_, storage_, faults_);
     fields(row, reader);
     reader.finish();
-    if (faults_.size() != faults_before) return;
-    if (const std::string wrong = wrong_as_a_whole(row, kind); !wrong.empty()) {
-      fault(entry, wrong, "");
-      return;
-    }
+    // A row with a fault is kept all the same, so that the words it names are checked too; the tables are not used
+    // then.
+    if (faults_.size() == faults_before)
+      if (const std::string wrong = wrong_as_a_whole(row, kind); !wrong.empty()) fault(entry, wrong, "");
     std::vector<Row> read;
     reader.rows(row, read);
     for (const auto& one : read) put(one, rows);

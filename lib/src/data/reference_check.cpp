@@ -18,7 +18,10 @@ public:
   ReferenceCheck(const Storage& storage, const std::vector<TableText>& checked, std::vector<TableFault>& faults)
       : checked_(checked), faults_(faults) {
     for (const auto& row : storage.sources) sources_.push_back(row.key);
-    for (const auto& row : storage.materials) materials_.push_back(row.key);
+    for (const auto& row : storage.materials) {
+      materials_.push_back(row.key);
+      if (!row.layers.empty()) layered_.push_back(row.key);
+    }
     for (const auto& row : storage.cutters) cutters_.push_back(row.key);
     kinds(storage, [&](std::string_view, const auto& rows) {
       for (const auto& row : rows) check(row);
@@ -33,7 +36,11 @@ private:
     if constexpr (requires { row.material; }) named(row.place, "material", row.material, materials_);
     if constexpr (requires { row.family; }) named(row.place, "family", row.family, materials_);
     if constexpr (requires { row.layers; })
-      for (const auto layer : row.layers) named(row.place, "layer", layer, materials_);
+      for (const auto layer : row.layers) {
+        named(row.place, "layer", layer, materials_);
+        if (std::find(layered_.begin(), layered_.end(), layer) != layered_.end())
+          add(row.place, "layer '" + std::string(layer) + "' is layered itself", "plain materials");
+      }
     if constexpr (requires { row.cutter; }) named(row.place, "cutter", row.cutter, cutters_);
     if constexpr (requires { row.of; }) named(row.place, "cutter", row.of, cutters_);
   }
@@ -95,7 +102,7 @@ private:
 
   const std::vector<TableText>& checked_;
   std::vector<TableFault>& faults_;
-  std::vector<std::string_view> sources_, materials_, cutters_;
+  std::vector<std::string_view> sources_, materials_, layered_, cutters_;
 };
 
 } // namespace

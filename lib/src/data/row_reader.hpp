@@ -265,7 +265,9 @@ private:
       act();
     } catch (const Fault& fault) {
       std::string allowed;
-      for (const auto& word : fault.allowed) allowed += (allowed.empty() ? "" : ", ") + word;
+      const bool listed = fault.message.find("allowed: ") != std::string::npos;
+      for (const auto& word : fault.allowed)
+        if (!listed) allowed += (allowed.empty() ? "" : ", ") + word;
       wrong(at, "'" + std::string(key) + "': " + fault.message, allowed);
     } catch (const std::domain_error& error) {
       wrong(at, "'" + std::string(key) + "': " + error.what(), "");

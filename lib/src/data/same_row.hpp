@@ -1,5 +1,5 @@
 #pragma once
-// When a row goes over another, and what a row must be as a whole.
+// When a row goes over another: the same five words, or the same key.
 
 #include <algorithm>
 #include <string>
@@ -42,27 +42,5 @@ inline bool replaces(const Fluid& a, const Fluid& b) {
 inline bool replaces(const SizeRow& a, const SizeRow& b) { return a.name == b.name; }
 inline bool replaces(const HardnessRow& a, const HardnessRow& b) { return a.hb == b.hb; }
 template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
-
-/// Checks that need the row as a whole.
-template <class Row> std::string wrong_as_a_whole(const Row&, std::string_view) { return {}; }
-inline std::string wrong_as_a_whole(const SpeedRow& row, std::string_view kind) {
-  if (row.speed.given() == row.spindle_speed.given())
-    return "a speed row gives 'speed', or (a burr_speed) 'spindle_speed'; one of them";
-  if (kind != "burr_speed" && (row.spindle_speed.given() || row.diameter.given() || row.hand))
-    return "'spindle_speed', 'diameter' and 'hand' belong to burr_speed";
-  return {};
-}
-inline std::string wrong_as_a_whole(const DrillingFeed& row, std::string_view) {
-  return row.feed.given() == row.share.given() ? "a drilling_feed gives 'feed' or 'share'; one of them" : "";
-}
-inline std::string wrong_as_a_whole(const ChipLoad& row, std::string_view) {
-  if (row.points.empty() == !row.share.given())
-    return "a chip_load gives 'diameters' with 'loads', or 'share' with 'diameter'; one of them";
-  return row.share.given() && !row.diameter.given() ? "a share of the diameter needs the 'diameter' it holds for" : "";
-}
-inline std::string wrong_as_a_whole(const Material& row, std::string_view) {
-  return row.key.find('@') != std::string_view::npos ? "a material's key has no '@': that parts it from its condition"
-                                                     : "";
-}
 
 } // namespace quillside

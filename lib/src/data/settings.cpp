@@ -10,68 +10,92 @@ namespace quillside {
 
 namespace {
 
-[[noreturn]] void wrong(const std::string& path, const toml::source_region& at, const std::string& what,
-                        std::vector<std::string> allowed) {
-  Fault fault;
-  fault.kind = FaultKind::data;
-  fault.place = Place{path, static_cast<int>(at.begin.line), static_cast<int>(at.begin.column)};
-  fault.message =
-      path + ":" + std::to_string(fault.place->line) + ":" + std::to_string(fault.place->column) + ": " + what;
-  fault.allowed = std::move(allowed);
-  throw fault;
-}
+/// Reads the keys one by one; what is wrong with any of them is told together.
+class SettingsReader {
+public:
+  explicit SettingsReader(const std::string& path) : path_(path) {}
 
-std::string one_of(const std::string& path, std::string_view key, const toml::node& node,
-                   const std::vector<std::string>& allowed) {
-  const auto text = node.value_exact<std::string>();
-  std::string list;
-  for (const auto& word : allowed) {
-    if (text == word) return word;
-    list += (list.empty() ? "" : ", ") + word;
-  }
-  wrong(path, node.source(), "'" + std::string(key) + "' is one of " + list, allowed);
-}
-
-std::vector<std::string> words_of(const std::string& path, std::string_view key, const toml::node& node) {
-  if (const auto text = node.value_exact<std::string>()) return {*text};
-  std::vector<std::string> words;
-  if (const auto* array = node.as_array()) {
-    for (const auto& entry : *array) {
-      const auto text = entry.value_exact<std::string>();
-      if (!text) wrong(path, entry.source(), "'" + std::string(key) + "' holds names in quotes", {});
-      words.push_back(*text);
+  Settings read(const std::string& text) {
+    Settings settings;
+    toml::table root;
+    try {
+      root = toml::parse(text, path_);
+    } catch (const toml::parse_error& error) {
+      wrong(error.source(), "no TOML: " + std::string(error.description()));
+      return settings;
     }
+    for (const auto& [key, value] : root) {
+      if (key == "units") {
+        if (const auto units = one_of("units", value, {"inch", "metric"}))
+          settings.units = *units == "inch" ? UnitSystem::inch : UnitSystem::metric;
+      } else if (key == "machine") {
+        settings.machines = words_of("machine", value);
+      } else if (key == "paper") {
+        settings.paper = one_of("paper", value, {"a4", "letter", "a3", "tabloid"});
+      } else {
+        wrong(value.source(), "'" + std::string(key.str()) + "' is no setting; allowed: units, machine, paper");
+      }
+    }
+    return settings;
+  }
+
+  void throw_if_wrong() const {
+    if (!fault_.place) return;
+    throw fault_;
+  }
+
+private:
+  void wrong(const toml::source_region& at, const std::string& what) {
+    const Place place{path_, static_cast<int>(at.begin.line), static_cast<int>(at.begin.column)};
+    fault_.kind = FaultKind::data;
+    if (!fault_.place) fault_.place = place;
+    fault_.message += (fault_.message.empty() ? "" : "; ") + path_ + ":" + std::to_string(place.line) + ":" +
+                      std::to_string(place.column) + ": " + what;
+  }
+
+  std::optional<std::string> one_of(std::string_view key, const toml::node& node,
+                                    const std::vector<std::string>& allowed) {
+    const auto text = node.value_exact<std::string>();
+    std::string list;
+    for (const auto& word : allowed) {
+      if (text == word) return word;
+      list += (list.empty() ? "" : ", ") + word;
+    }
+    wrong(node.source(), "'" + std::string(key) + "' is one of " + list);
+    return std::nullopt;
+  }
+
+  /// A name, or a list of names.
+  std::vector<std::string> words_of(std::string_view key, const toml::node& node) {
+    if (const auto text = node.value_exact<std::string>()) return {*text};
+    std::vector<std::string> words;
+    const auto* array = node.as_array();
+    if (array == nullptr)
+      wrong(node.source(), "'" + std::string(key) + "' is a name in quotes, or a list of them");
+    else
+      for (const auto& entry : *array)
+        if (const auto text = entry.value_exact<std::string>())
+          words.push_back(*text);
+        else
+          wrong(entry.source(), "'" + std::string(key) + "' holds names in quotes");
     return words;
   }
-  wrong(path, node.source(), "'" + std::string(key) + "' is a name in quotes, or a list of them", {});
-}
+
+  std::string path_;
+  Fault fault_;
+};
 
 } // namespace
 
+std::string settings_file(const std::string& config) { return config + "/quillside/settings.toml"; }
+
 Settings read_settings(const std::string& config) {
-  Settings settings;
-  const std::string path = config + "/quillside/settings.toml";
+  const std::string path = settings_file(config);
   struct stat info {};
-  if (config.empty() || stat(path.c_str(), &info) != 0) return settings;
-  const TableFileText file = read_table_file(path);
-  toml::table root;
-  try {
-    root = toml::parse(file.text, path);
-  } catch (const toml::parse_error& error) {
-    wrong(path, error.source(), "no TOML: " + std::string(error.description()), {});
-  }
-  for (const auto& [key, value] : root) {
-    if (key == "units")
-      settings.units =
-          one_of(path, "units", value, {"inch", "metric"}) == "inch" ? UnitSystem::inch : UnitSystem::metric;
-    else if (key == "machine")
-      settings.machines = words_of(path, "machine", value);
-    else if (key == "paper")
-      settings.paper = one_of(path, "paper", value, {"a4", "letter", "a3", "tabloid"});
-    else
-      wrong(path, value.source(), "'" + std::string(key.str()) + "' is no setting; allowed: units, machine, paper",
-            {"units", "machine", "paper"});
-  }
+  if (config.empty() || stat(path.c_str(), &info) != 0) return {};
+  SettingsReader reader(path);
+  Settings settings = reader.read(read_table_file(path).text);
+  reader.throw_if_wrong();
   return settings;
 }
 

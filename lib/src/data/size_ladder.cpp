@@ -28,6 +28,7 @@ std::optional<std::string> ladder_name(std::span<const SizeRow> sizes, Length le
 std::vector<std::string> guesses(std::span<const SizeRow> sizes, const SizeWord& word, const ToolSizes& tool) {
   std::vector<std::string> meant;
   if (find_name(sizes, "number", "no" + word.text) != nullptr) meant.push_back("no" + word.text);
+  if (word.text.ends_with('.')) return meant;
   for (const auto* unit : {"mm", "in", "thou"}) {
     try {
       const Length length = read_length(word.text + unit, UnitSystem::inch);

@@ -12,6 +12,7 @@
 
 #include <quillside/data/load.hpp>
 #include <quillside/words/fault.hpp>
+#include <quillside/words/utf8.hpp>
 
 namespace quillside {
 
@@ -28,9 +29,8 @@ Kind kind_of(const std::string& path) {
 Fault unreadable(const std::string& path, const std::string& reason) {
   Fault fault;
   fault.kind = FaultKind::file;
-  fault.word = path;
-  fault.message = "'" + path + "' cannot be read: " + reason;
-  fault.place = Place{path, 0, 0};
+  fault.word = printable(path);
+  fault.message = "'" + fault.word + "' cannot be read: " + reason;
   return fault;
 }
 
@@ -72,6 +72,16 @@ std::vector<std::string> parted(const std::string& paths) {
   return parts;
 }
 
+/// A file that is named twice counts where it is named last.
+std::vector<TableFileText> each_once(std::vector<TableFileText> files) {
+  std::vector<TableFileText> once;
+  for (auto& file : files) {
+    std::erase_if(once, [&](const TableFileText& other) { return other.path == file.path; });
+    once.push_back(std::move(file));
+  }
+  return once;
+}
+
 std::string config_folder(const TableSearch& search) {
   return search.config.empty() ? std::string{} : search.config + "/quillside/tables";
 }
@@ -101,7 +111,7 @@ TableFileText read_table_file(const std::string& path) {
   Fault fault;
   fault.kind = FaultKind::data;
   fault.word = path;
-  fault.message = "'" + path + "' is over 1 MiB: no table is that long";
+  fault.message = "'" + path + "' is over 1 MiB: no file of tables or settings is that long";
   fault.place = Place{path, 1, 1};
   throw fault;
 }
@@ -122,7 +132,7 @@ std::vector<TableFileText> read_table_files(const TableSearch& search) {
     }
   }
   for (const auto& path : search.named) files.push_back(read_table_file(path));
-  return files;
+  return each_once(std::move(files));
 }
 
 } // namespace quillside

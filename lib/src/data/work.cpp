@@ -86,11 +86,12 @@ Work read_work(const Tables& tables, std::string_view text) {
     std::vector<std::string> allowed(known.begin(), known.end());
     std::string list;
     for (const auto one : known) list += std::string(one) + ", ";
+    if (!list.empty()) list += "or ";
     allowed.emplace_back("a hardness, as 200HB");
     const auto nearest = nearest_word(state, known);
     throw wrong_word(std::string(text),
                      "names no condition of " + std::string(work.material->key) + ": '" + std::string(state) +
-                         "'; allowed: " + list + "or a hardness, as 200HB",
+                         "'; allowed: " + list + "a hardness, as 200HB",
                      allowed, nearest ? std::optional(std::string(work.material->key) + "@" + *nearest) : std::nullopt);
   }
   work.condition = *found;

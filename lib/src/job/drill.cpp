@@ -39,11 +39,16 @@ void refuse_contradictions(const DrillQuestion& ask) {
   if (ask.leave_at && !ask.leave) needs("--leave-at", "--leave");
   if (ask.thick && !(ask.thick->value.value > mm(0)))
     throw wrong_word(ask.thick->text.value_or("0"), "is no thickness of a part: give more than 0");
+  if (ask.thick && !(ask.thick->value.half_width < ask.thick->value.value))
+    throw wrong_word(ask.thick->text.value_or(""),
+                     "is no reading of a thickness: its error is as large as the reading");
   if (ask.depth && !(ask.depth->value > mm(0)))
     throw wrong_word(ask.depth->text.value_or("0"), "is no depth of a hole: give more than 0");
-  if (ask.point && !(ask.point->value > degrees(0) && ask.point->value < degrees(180)))
-    throw wrong_word(ask.point->text.value_or(""), "is no point angle: give more than 0 and less than 180 deg",
-                     {"118", "135"});
+  if (ask.point && !(ask.point->value >= degrees(30) && ask.point->value <= degrees(175)))
+    throw wrong_word(ask.point->text.value_or(""), "is no point angle of a drill: give 30 to 175 deg", {"118", "135"});
+  if (ask.leave && !(ask.leave->value > mm(0)))
+    throw contradiction("--leave",
+                        "--leave " + ask.leave->text.value_or("0") + " leaves nothing; to go through, say --through");
   if (ask.thick && ask.depth && ask.depth->value > ask.thick->value.value)
     throw contradiction("--depth", "--depth " + ask.depth->text.value_or("") + " is more than the part is thick, " +
                                        ask.thick->text.value_or("") + "; to go through, say --through");
@@ -80,6 +85,11 @@ std::optional<Depth> depth_of(const Tables& tables, const DrillQuestion& ask, Dr
   } else {
     return std::nullopt;
   }
+  const double deepest = limit(tables.limits, "deepest_hole").ratio;
+  if (depth.tip > deepest * point.diameter)
+    throw contradiction(ask.depth ? "--depth" : "--thick",
+                        "that is " + significant(depth.tip / point.diameter, 3) +
+                            " diameters of this drill deep; no twist drill goes over " + significant(deepest, 3));
   depth.in_metal = depth.tip;
   if (ask.thick) {
     depth.in_metal = std::min(depth.tip, ask.thick->value.value);
@@ -91,7 +101,7 @@ std::optional<Depth> depth_of(const Tables& tables, const DrillQuestion& ask, Dr
 /// The shank whose thickness, laid on the face the part lies on, stops the tip where it should: the next size above
 /// what is to be left.
 Value shim_for(const Tables& tables, Length left) {
-  const Length most = left + limit(tables.limits, "shim_over").length;
+  const Length most = (1 + limit(tables.limits, "shim_over").ratio) * left;
   for (const auto& row : tables.sizes) {
     if (row.length() + same_size_within >= left && row.length() <= most)
       return std::vector<Member>{{"name", row.name}, {"size", measure(row.length())}};
@@ -100,10 +110,6 @@ Value shim_for(const Tables& tables, Length left) {
 }
 
 void tell_inputs(Answer& answer, const DrillQuestion& ask, const Typed<Angle>& point) {
-  answer.input("size", Typed<Length>{ask.size.value.length, ask.size.text});
-  answer.input_word("material", ask.material.value.material->key, ask.material.text);
-  answer.input_word("cutter", ask.cutter.value->key, ask.cutter.text);
-  if (ask.machine) answer.input_word("machine", ask.machine->value->key, ask.machine->text);
   if (ask.thick) answer.input("thick", Typed<Length>{ask.thick->value.value, ask.thick->text});
   if (ask.leave) answer.input("leave", *ask.leave);
   if (ask.leave)
@@ -118,6 +124,7 @@ void tell_inputs(Answer& answer, const DrillQuestion& ask, const Typed<Angle>& p
 void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, const Depth& depth,
                 DrillPoint point) {
   answer.set(key::depth_stop, depth.tip);
+  if (ask.through) telling.flag("through");
   telling.because_of_law("depth stop", depth_stop_law, measure(depth.tip));
   bool shim = false;
   if (depth.stop && !ask.through) {
@@ -126,6 +133,7 @@ void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const Dr
       answer.found(key::left_under_tip, left.left_under_tip);
       answer.set(key::stop_shim, shim_for(tables, left.left_under_tip.value));
       shim = true;
+      if (left.left_under_tip.low <= mm(0)) telling.flag("may-break-through");
     } else {
       telling.flag("tip-out");
     }
@@ -196,96 +204,91 @@ Reduction reduction_of(const Tables& tables, Telling& telling, const DrillQuesti
   return reduction;
 }
 
+std::string feed_text(const DrillingFeed& row) {
+  return "drills of " + std::string(row.diameter.text) + ": " +
+         (row.feed.given() ? std::string(row.feed.text) : std::string(row.share.text) + " of the diameter a turn");
+}
+
+/// The feed per turn, and the feed rate it makes at this speed.
+FeedRate tell_feed(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, double share,
+                   SpindleSpeed speed) {
+  const FeedChoice feed =
+      choose_drilling_feed(tables, ask.material.value, ask.cutter.value->key, ask.size.value.length);
+  const Band<FeedPerRev> band{share * feed.band.low, share * feed.band.first, share * feed.band.high};
+  answer.set(key::feed_per_rev, band);
+  telling.because_of_row("feed", feed_text(*feed.row), Answer::of(feed.band), feed.row->source);
+  for (const auto* row : feed.spanning)
+    telling.because_of_row("spans the band", feed_text(*row), Value{}, row->source);
+  if (source_of(tables, feed.row->source).standing == "from memory") telling.flag("feed-from-memory");
+  const FeedRate rate = feed_rate(band.first, speed);
+  answer.set(key::feed_rate, rate);
+  telling.because_of_law("feed rate", feed_per_rev_law, measure(rate));
+  return rate;
+}
+
+void tell_wanted_point(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask,
+                       const DrillPointRow& wanted) {
+  answer.found(key::wanted_point, wanted.point.range.low);
+  telling.because_of_row("wanted point", std::string(wanted.point.text), measure(wanted.point.range.low),
+                         wanted.source);
+  const LipReliefRow* relief = choose_lip_relief(tables, ask.material.value, ask.size.value.length);
+  if (relief == nullptr) return;
+  answer.found(key::wanted_relief, relief->relief.range.low);
+  telling.because_of_row("wanted relief",
+                         "drills of " + std::string(relief->diameter.text) + ", " + std::string(relief->work) +
+                             " work: " + std::string(relief->relief.text),
+                         measure(relief->relief.range.low), relief->source);
+}
+
+std::string_view limited_by(const SpindleOutcome& outcome, const Reduction& reduction) {
+  if (outcome.lowered_by_machine || outcome.lowered_by_tool) return "machine";
+  return reduction.by_depth ? "depth" : "table";
+}
+
 } // namespace
 
 Answer drill(const Tables& tables, const DrillQuestion& ask) {
   refuse_contradictions(ask);
   const Work& work = ask.material.value;
   const Length diameter = ask.size.value.length;
-  const std::string_view cutter = ask.cutter.value->key;
+  const Machine* machine = ask.machine ? ask.machine->value : nullptr;
   const DrillPointRow& wanted_point = choose_drill_point(tables, work);
   const Typed<Angle> point_typed = ask.point.value_or(Typed<Angle>{wanted_point.point.range.low, std::nullopt});
   const DrillPoint point{diameter, point_typed.value};
+  const auto depth = depth_of(tables, ask, point);
 
   Answer answer("drill");
-  Telling telling(tables, answer, &work, cutter);
+  Telling telling(tables, answer, &work, ask.cutter.value->key);
+  telling.tool(ask.size, ask.material, ask.cutter, ask.machine);
   tell_inputs(answer, ask, point_typed);
-  const std::string_view machine_kind = ask.machine ? ask.machine->value->kind : std::string_view{};
-
-  const SpeedResult result = choose_speed(tables, "drill", work, cutter);
-  if (const auto* past = std::get_if<PastLastRow>(&result)) {
-    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " +
-                  significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
-    answer.instead = "anneal it, or grind it";
-    telling.cautions(machine_kind);
-    return answer;
+  if (const auto wanted = telling.wanted_speed(diameter, "anneal it, or grind it")) {
+    const Reduction reduction = reduction_of(tables, telling, ask, diameter, depth);
+    const SpindleQuestion spindle{*wanted, reduction.speed, machine};
+    const SpindleOutcome outcome = decide_spindle(spindle);
+    tell_spindle(answer, telling, spindle, outcome);
+    const SpindleSpeed speed = outcome.setting.speed;
+    answer.found(key::cutting_speed, cutting_speed(speed, diameter));
+    answer.found(key::limited_by, limited_by(outcome, reduction));
+    const FeedRate rate = tell_feed(tables, answer, telling, ask, reduction.feed, speed);
+    if (ask.dry)
+      answer.set(key::fluid, "dry");
+    else
+      telling.fluid();
+    answer.found(key::point_allowance, point_allowance(point));
+    telling.because_of_law("point allowance", point_allowance_law, measure(point_allowance(point)));
+    if (depth) {
+      tell_depth(tables, answer, telling, ask, *depth, point);
+      tell_pecks(tables, answer, telling, ask, diameter, *depth);
+      const Time time = time_to_travel(depth->tip, rate);
+      answer.found(key::cut_time, time);
+      telling.because_of_law("cutting time", cut_time_law, measure(time));
+    } else if (ask.thick) {
+      telling.flag("no-depth");
+    }
+    tell_wanted_point(tables, answer, telling, ask, wanted_point);
+    if (outcome.verdict == "do not") answer.refuse(outcome.reason);
   }
-  const auto& choice = std::get<SpeedChoice>(result);
-  telling.speed(choice);
-  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
-                                  spindle_speed(choice.band.high, diameter)};
-  answer.found_wanted(wanted);
-  telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
-
-  const auto depth = depth_of(tables, ask, point);
-  const Reduction reduction = reduction_of(tables, telling, ask, diameter, depth);
-  const SpindleQuestion spindle{wanted, reduction.speed * wanted.first, ask.machine ? ask.machine->value : nullptr};
-  const SpindleOutcome outcome = decide_spindle(spindle);
-  tell_spindle(answer, telling, spindle, outcome);
-  const SpindleSpeed speed = outcome.setting.speed;
-  answer.found(key::cutting_speed, cutting_speed(speed, diameter));
-  answer.found(key::limited_by, outcome.lowered_by_machine || outcome.lowered_by_tool ? "machine"
-                                : reduction.by_depth                                  ? "depth"
-                                                                                      : "table");
-
-  const FeedChoice feed = choose_drilling_feed(tables, work, cutter, diameter);
-  const Band<FeedPerRev> feed_band{reduction.feed * feed.band.low, reduction.feed * feed.band.first,
-                                   reduction.feed * feed.band.high};
-  answer.set(key::feed_per_rev, feed_band);
-  const auto feed_text = [](const DrillingFeed& row) {
-    return "drills of " + std::string(row.diameter.text) + ": " +
-           std::string(row.feed.given() ? row.feed.text : row.share.text) +
-           (row.feed.given() ? "" : " of the diameter a turn");
-  };
-  telling.because_of_row("feed", feed_text(*feed.row), Answer::of(feed.band), feed.row->source);
-  for (const auto* row : feed.spanning)
-    telling.because_of_row("spans the band", feed_text(*row), Answer::of(feed.band), row->source);
-  if (source_of(tables, feed.row->source).standing == "from memory") telling.flag("feed-from-memory");
-
-  const FeedRate rate = feed_rate(feed_band.first, speed);
-  answer.set(key::feed_rate, rate);
-  telling.because_of_law("feed rate", feed_per_rev_law, measure(rate));
-  if (ask.dry) {
-    answer.set(key::fluid, "dry");
-  } else if (const Fluid* fluid = choose_fluid(tables, "drill", work)) {
-    answer.set(key::fluid, fluid->fluid);
-    telling.because_of_row("fluid", std::string(fluid->fluid), Value{}, fluid->source);
-  } else {
-    answer.set_none(key::fluid);
-  }
-
-  answer.found(key::point_allowance, point_allowance(point));
-  telling.because_of_law("point allowance", point_allowance_law, measure(point_allowance(point)));
-  if (depth) {
-    tell_depth(tables, answer, telling, ask, *depth, point);
-    tell_pecks(tables, answer, telling, ask, diameter, *depth);
-    const Time time = time_to_travel(depth->tip, rate);
-    answer.found(key::cut_time, time);
-    telling.because_of_law("cutting time", cut_time_law, measure(time));
-    if (ask.through) telling.flag("through");
-  }
-  answer.found(key::wanted_point, wanted_point.point.range.low);
-  telling.because_of_row("wanted point", std::string(wanted_point.point.text), measure(wanted_point.point.range.low),
-                         wanted_point.source);
-  if (const LipReliefRow* relief = choose_lip_relief(tables, work, diameter)) {
-    answer.found(key::wanted_relief, relief->relief.range.low);
-    telling.because_of_row("wanted relief",
-                           "drills of " + std::string(relief->diameter.text) + ", " + std::string(relief->work) +
-                               " work: " + std::string(relief->relief.text),
-                           measure(relief->relief.range.low), relief->source);
-  }
-  if (outcome.verdict == "do not") answer.refuse(outcome.reason);
-  telling.cautions(machine_kind);
+  telling.cautions(machine == nullptr ? std::string_view{} : machine->kind);
   return answer;
 }
 

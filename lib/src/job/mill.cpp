@@ -1,5 +1,7 @@
 #include <quillside/job/mill.hpp>
 
+#include <algorithm>
+
 #include <quillside/model/chip.hpp>
 #include <quillside/model/feed.hpp>
 #include <quillside/model/surface_speed.hpp>
@@ -14,6 +16,8 @@ namespace quillside {
 namespace {
 
 void refuse_contradictions(const MillQuestion& ask) {
+  if (ask.dial && !(ask.dial->value > mm(0)))
+    throw wrong_word(ask.dial->text.value_or("0"), "is no travel of a handwheel: give more than 0");
   if (!ask.width) return;
   if (!(ask.width->value > mm(0)))
     throw wrong_word(ask.width->text.value_or("0"), "is no width of a cut: give more than 0");
@@ -28,16 +32,6 @@ std::optional<Typed<Length>> dial_of(const MillQuestion& ask) {
   if (ask.machine && ask.machine->value->dial.given())
     return Typed<Length>{ask.machine->value->dial.range.low, std::nullopt};
   return std::nullopt;
-}
-
-void tell_inputs(Answer& answer, const MillQuestion& ask, const Typed<Length>& width) {
-  answer.input("size", Typed<Length>{ask.size.value.length, ask.size.text});
-  answer.input_word("material", ask.material.value.material->key, ask.material.text);
-  answer.input_word("cutter", ask.cutter.value->key, ask.cutter.text);
-  if (ask.machine) answer.input_word("machine", ask.machine->value->key, ask.machine->text);
-  answer.inputs.push_back({"flutes", ask.flutes.value, ask.flutes.text});
-  answer.input("width", width);
-  if (const auto dial = dial_of(ask)) answer.input("dial", *dial);
 }
 
 std::string describe(const ChipLoad& row, Length diameter) {
@@ -79,8 +73,53 @@ void tell_chip_load(const Tables& tables, Telling& telling, const ChipChoice& ch
     telling.flag("chip-weak");
     telling.word("standing", standing == "from memory" ? "FROM MEMORY" : "DERIVED");
     telling.word("cite", chip.other_cutter ? "the row of " + std::string(chip.row->cutter)
-                                           : cite(source_of(tables, chip.row->source)));
+                                           : std::string(source_of(tables, chip.row->source).title));
   }
+}
+
+/// A narrow cut is fed faster, so that its thickest chip is the table's; beyond a limit that is no longer trusted.
+FeedPerTooth restored(FeedPerTooth load, Engagement engagement, double most) {
+  constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
+  return std::min(feed_for_chip(load * one_tooth, engagement), most * load);
+}
+
+Band<FeedPerTooth> tell_feed(const Tables& tables, Answer& answer, Telling& telling, const ChipChoice& chip,
+                             Engagement engagement) {
+  const Limit& most = limit(tables.limits, "thinning_most");
+  const Band<FeedPerTooth> feed{restored(chip.band.low, engagement, most.ratio),
+                                restored(chip.band.first, engagement, most.ratio),
+                                restored(chip.band.high, engagement, most.ratio)};
+  if (feed.first == most.ratio * chip.band.first) {
+    telling.flag("thin-width");
+    telling.word("thinning", std::string(most.value));
+    telling.because_of_row("narrow cut", std::string(most.what), measure(most.ratio), most.source);
+  }
+  answer.set(key::feed_per_tooth, feed);
+  answer.found(key::chip_thickness, largest_chip(feed.first, engagement));
+  telling.because_of_law("largest chip", largest_chip_law, measure(largest_chip(feed.first, engagement)));
+  return feed;
+}
+
+void tell_handwheel(const Tables& tables, Answer& answer, Telling& telling, const MillQuestion& ask, FeedRate rate) {
+  const auto dial = dial_of(ask);
+  if (!dial) return;
+  const Time turn = time_to_travel(dial->value, rate);
+  answer.set(key::turn_time, turn);
+  telling.because_of_law("handwheel turn", turn_time_law, measure(turn));
+  if (turn < seconds(limit(tables.limits, "handwheel_fastest").ratio)) telling.flag("handwheel-fast");
+}
+
+/// What no end mill should run in, whatever the speed.
+std::optional<std::string> unfit(const Machine& machine, Telling& telling) {
+  if (machine.holder == "drill chuck") {
+    telling.flag("drill-chuck");
+    return "an end mill in a drill chuck: this machine holds it in one (holder = \"drill chuck\")";
+  }
+  if (machine.kind == "hand-tool" || machine.kind == "air-grinder" || machine.kind == "flexible-shaft") {
+    telling.flag("hand-held-mill");
+    return "an end mill in a tool held in the hand, " + std::string(machine.name) + ": it climbs out of the cut";
+  }
+  return std::nullopt;
 }
 
 } // namespace
@@ -92,68 +131,39 @@ Answer mill(const Tables& tables, const MillQuestion& ask) {
   const std::string_view cutter = ask.cutter.value->key;
   const Typed<Length> width = ask.width.value_or(Typed<Length>{diameter, std::nullopt});
   const Machine* machine = ask.machine ? ask.machine->value : nullptr;
-  const std::string_view machine_kind = machine != nullptr ? machine->kind : std::string_view{};
 
   Answer answer("mill");
   Telling telling(tables, answer, &work, cutter);
-  tell_inputs(answer, ask, width);
+  telling.tool(ask.size, ask.material, ask.cutter, ask.machine);
+  answer.inputs.push_back({"flutes", ask.flutes.value, ask.flutes.text});
+  answer.input("width", width);
+  if (const auto dial = dial_of(ask)) answer.input("dial", *dial);
 
-  const SpeedResult result = choose_speed(tables, "mill", work, cutter);
-  if (const auto* past = std::get_if<PastLastRow>(&result)) {
-    answer.refuse("harder than any row for " + std::string(ask.cutter.value->name) + ": " +
-                  significant(past->brinell, 3) + " HB, and the rows end at " + significant(past->hardest, 3) + " HB");
-    answer.instead = cutter == "carbide" ? "anneal it, or grind it" : "a carbide cutter, or anneal it";
-    telling.cautions(machine_kind);
-    return answer;
-  }
-  const auto& choice = std::get<SpeedChoice>(result);
-  telling.speed(choice);
-  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
-                                  spindle_speed(choice.band.high, diameter)};
-  answer.found_wanted(wanted);
-  telling.because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
-  const SpindleQuestion spindle{wanted, wanted.first, machine};
-  const SpindleOutcome outcome = decide_spindle(spindle);
-  tell_spindle(answer, telling, spindle, outcome);
-  const SpindleSpeed speed = outcome.setting.speed;
-  answer.found(key::cutting_speed, cutting_speed(speed, diameter));
+  if (const auto wanted = telling.wanted_speed(diameter, cutter == "carbide" ? "anneal it, or grind it"
+                                                                             : "a carbide cutter, or anneal it")) {
+    const SpindleQuestion spindle{*wanted, 1, machine};
+    const SpindleOutcome outcome = decide_spindle(spindle);
+    tell_spindle(answer, telling, spindle, outcome);
+    const SpindleSpeed speed = outcome.setting.speed;
+    answer.found(key::cutting_speed, cutting_speed(speed, diameter));
 
-  const Engagement engagement{width.value, diameter};
-  const ChipChoice chip = choose_chip_load(tables, work, cutter, diameter, width.value == diameter);
-  tell_chip_load(tables, telling, chip, diameter);
-  // The table's load is the thickest chip of a wide cut; a narrow one is fed faster, so that its thickest chip is the
-  // same.
-  constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
-  const auto restored = [&](FeedPerTooth load) { return feed_for_chip(load * one_tooth, engagement); };
-  const Band<FeedPerTooth> feed{restored(chip.band.low), restored(chip.band.first), restored(chip.band.high)};
-  answer.set(key::feed_per_tooth, feed);
-  answer.found(key::chip_thickness, largest_chip(feed.first, engagement));
-  telling.because_of_law("largest chip", largest_chip_law, measure(largest_chip(feed.first, engagement)));
-  const FeedRate rate = feed_rate(feed.first, flutes(ask.flutes.value), speed);
-  answer.set(key::feed_rate, rate);
-  telling.because_of_law("feed rate", feed_per_tooth_law, measure(rate));
-  if (const auto dial = dial_of(ask)) {
-    const Time turn = time_to_travel(dial->value, rate);
-    answer.set(key::turn_time, turn);
-    telling.because_of_law("handwheel turn", turn_time_law, measure(turn));
+    const ChipChoice chip = choose_chip_load(tables, work, cutter, diameter, width.value == diameter);
+    tell_chip_load(tables, telling, chip, diameter);
+    const auto feed = tell_feed(tables, answer, telling, chip, {width.value, diameter});
+    const FeedRate rate = feed_rate(feed.first, flutes(ask.flutes.value), speed);
+    answer.set(key::feed_rate, rate);
+    telling.because_of_law("feed rate", feed_per_tooth_law, measure(rate));
+    tell_handwheel(tables, answer, telling, ask, rate);
+    answer.set(key::width_of_cut, width.value);
+    telling.fluid();
+    telling.flag("depth-unjudged");
+    if (outcome.verdict == "do not") answer.refuse(outcome.reason);
+    if (const auto why = machine == nullptr ? std::nullopt : unfit(*machine, telling)) {
+      answer.refuse(*why);
+      answer.instead = "a collet in a mill's spindle";
+    }
   }
-  answer.set(key::width_of_cut, width.value);
-  if (const Fluid* fluid = choose_fluid(tables, "mill", work)) {
-    answer.set(key::fluid, fluid->fluid);
-    telling.because_of_row("fluid", std::string(fluid->fluid), Value{}, fluid->source);
-  } else {
-    answer.set_none(key::fluid);
-  }
-
-  telling.flag("depth-unjudged");
-  if (machine != nullptr && machine->holder == "drill chuck") {
-    telling.flag("drill-chuck");
-    answer.refuse("an end mill in a drill chuck: this machine holds it in one (holder = \"drill chuck\")");
-    answer.instead = "a collet, or a mill";
-  } else if (outcome.verdict == "do not") {
-    answer.refuse(outcome.reason);
-  }
-  telling.cautions(machine_kind);
+  telling.cautions(machine == nullptr ? std::string_view{} : machine->kind);
   return answer;
 }
 

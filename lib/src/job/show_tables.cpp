@@ -201,6 +201,9 @@ Answer show_row(const Tables& tables, const Tables& below, std::string_view name
 CheckedFiles check_files(const Tables& below, const std::vector<TableText>& files) {
   CheckedFiles checked{Answer("tables"), {}};
   checked.answer.input_word("what", "check", "check");
+  std::vector<Value> names;
+  for (const auto& file : files) names.emplace_back(file.name);
+  checked.answer.inputs.push_back({"files", names, files.empty() ? std::string{} : std::string(files.front().name)});
   std::vector<Value> list;
   Tables tables = below;
   for (const auto& file : files) {

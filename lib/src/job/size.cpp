@@ -24,6 +24,9 @@ Value listed(Telling& telling, const std::vector<const SizeRow*>& rows) {
 
 Answer size(const Tables& tables, const SizeQuestion& ask) {
   const Length length = ask.size.value.length;
+  for (const auto& distance : {ask.over, ask.under})
+    if (distance && !(distance->value > mm(0)))
+      throw wrong_word(distance->text.value_or("0"), "is no distance to a neighbour: give more than 0");
   if (ask.under && !(ask.under->value < length))
     throw contradiction("--under", "--under " + ask.under->text.value_or("") + " is not less than the size itself, " +
                                        ask.size.text.value_or(ask.size.value.name));

@@ -9,15 +9,15 @@ namespace quillside {
 namespace {
 
 std::string named(const SpindleSetting& setting) {
-  return setting.step
-             ? "step " + std::string(setting.step->name) + ", " + print_spindle_speed(setting.speed) + " rev/min"
-             : print_spindle_speed(setting.speed) + " rev/min";
+  const std::string speed = print_spindle_speed(setting.speed) + " rev/min";
+  return setting.step ? "step " + std::string(setting.step->name) + ", " + speed : speed;
 }
 
-/// The table's band, cut to what machine and mark allow; closed on the speed itself where that lies outside it.
+/// The table's band, cut to what is left of it and to what machine and mark allow; closed on the speed itself where
+/// that lies outside the table's.
 Band<SpindleSpeed> cut_to_what_is_allowed(const SpindleQuestion& question, SpindleSpeed speed) {
   if (!holds(question.table, speed)) return only(speed);
-  Band<SpindleSpeed> band{question.table.low, speed, question.table.high};
+  Band<SpindleSpeed> band{question.table.low, speed, question.share * question.table.high};
   if (question.machine != nullptr) {
     band.low = std::max(band.low, question.machine->range.low);
     band.high = std::min(band.high, fastest(*question.machine));
@@ -26,42 +26,52 @@ Band<SpindleSpeed> cut_to_what_is_allowed(const SpindleQuestion& question, Spind
   return {std::min(band.low, speed), speed, std::max(band.high, speed)};
 }
 
+struct Lowered {
+  SpindleSpeed aim;
+  bool by_tool = false;
+  bool by_mark = false;
+};
+
+/// The speed aimed at, brought under the marks on tool and burr.
+Lowered under_the_marks(const SpindleQuestion& question) {
+  Lowered lowered{question.share * question.table.first};
+  const bool tool_marked = question.machine != nullptr && question.machine->top_speed.given();
+  if (tool_marked && question.machine->top_speed.range.low < lowered.aim)
+    lowered = {question.machine->top_speed.range.low, true, false};
+  if (question.mark && *question.mark < lowered.aim) lowered = {*question.mark, false, true};
+  return lowered;
+}
+
 } // namespace
 
 SpindleOutcome decide_spindle(const SpindleQuestion& question) {
   SpindleOutcome outcome;
-  SpindleSpeed aim = question.aim;
-  if (question.machine != nullptr && question.machine->top_speed.given() &&
-      question.machine->top_speed.range.low < aim) {
-    aim = question.machine->top_speed.range.low;
-    outcome.lowered_by_tool = true;
-  }
-  if (question.mark && *question.mark < aim) {
-    aim = *question.mark;
-    outcome.lowered_by_mark = true;
-    outcome.lowered_by_tool = false;
-  }
-  outcome.setting =
-      question.machine == nullptr ? SpindleSetting{aim, {}, {}, false} : setting_at_or_below(*question.machine, aim);
+  const Lowered lowered = under_the_marks(question);
+  outcome.lowered_by_tool = lowered.by_tool;
+  outcome.lowered_by_mark = lowered.by_mark;
+  outcome.setting = question.machine == nullptr ? SpindleSetting{lowered.aim, {}, {}, false}
+                                                : setting_at_or_below(*question.machine, lowered.aim);
   const SpindleSpeed speed = outcome.setting.speed;
-  outcome.lowered_by_machine = speed < aim;
+  outcome.lowered_by_machine = speed < lowered.aim;
   outcome.band = cut_to_what_is_allowed(question, speed);
   outcome.under_table = speed < question.table.low;
+  if (!outcome.setting.above_wanted) return outcome;
 
-  const auto over = [&](std::string_view what, SpindleSpeed limit) {
+  const std::string slowest = "the slowest of this machine (" + named(outcome.setting) + ") is over ";
+  const auto over = [&](const std::string& what) {
     outcome.verdict = "do not";
-    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over " + std::string(what) +
-                     ", " + print_spindle_speed(limit) + " rev/min";
-    outcome.instead = "a machine that runs at " + print_spindle_speed(aim) + " rev/min or less";
+    outcome.reason = slowest + what + ", " + print_spindle_speed_limit(lowered.aim) + " rev/min";
+    outcome.instead = "a machine that runs at " + print_spindle_speed_limit(lowered.aim) + " rev/min or less";
   };
-  if (question.mark && speed > *question.mark) {
-    over("the marked maximum", *question.mark);
-  } else if (outcome.setting.above_wanted && speed > question.table.high) {
-    over("the top of the table's band", question.table.high);
-  } else if (outcome.setting.above_wanted) {
+  if (lowered.by_mark) {
+    over("the marked maximum");
+  } else if (lowered.by_tool) {
+    over("the top speed of the tool");
+  } else if (speed > question.table.high) {
+    over("the table's band, which ends at " + print_spindle_speed(question.table.high) + "; wanted");
+  } else {
     outcome.verdict = "back off";
-    outcome.reason = "the slowest of this machine (" + named(outcome.setting) + ") is over the " +
-                     print_spindle_speed(aim) + " rev/min wanted";
+    outcome.reason = slowest + "the " + print_spindle_speed(lowered.aim) + " rev/min wanted";
     outcome.instead = "a slower machine, or a lighter feed with plenty of fluid";
   }
   return outcome;

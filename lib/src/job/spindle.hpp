@@ -14,7 +14,7 @@ namespace quillside {
 
 struct SpindleQuestion {
   Band<SpindleSpeed> table;              // what the tables want
-  SpindleSpeed aim;                      // at most table.first: what depth or a dry cut leaves of it
+  double share = 1;                      // of the table's speed: what depth or a dry cut leaves of it
   const Machine* machine = nullptr;      // absent: any speed can be set
   std::optional<SpindleSpeed> mark = {}; // never to be exceeded
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <quillside/model/surface_speed.hpp>
 #include <quillside/words/print.hpp>
 
 namespace quillside {
@@ -22,8 +23,6 @@ Value speed_value(const SpeedRow& row) {
   return Answer::of(
       Band<SpindleSpeed>{row.spindle_speed.range.low, row.spindle_speed.range.low, row.spindle_speed.range.high});
 }
-
-std::string percent(double share) { return shortest_decimal(share); }
 
 } // namespace
 
@@ -52,12 +51,50 @@ void Telling::because_of_law(std::string step, const Law& law, Value value) {
   if (!named) answer_.sources.push_back({law.id, law.source, law.standing, std::nullopt});
 }
 
-void Telling::speed(const SpeedChoice& choice) {
-  because_of_row("cutting speed", describe(*choice.row) + ": " + std::string(printed(*choice.row)),
-                 speed_value(*choice.row), choice.row->source);
-  for (const auto* row : choice.spanning)
-    because_of_row("spans the band", describe(*row) + ": " + std::string(printed(*row)), speed_value(*row),
-                   row->source);
+void Telling::tool(const Typed<NamedSize>& size, const Typed<Work>& material, const Typed<const Cutter*>& cutter,
+                   const std::optional<Typed<const Machine*>>& machine) {
+  answer_.input("size", Typed<Length>{size.value.length, size.text});
+  answer_.input_word("material", material.value.material->key, material.text);
+  if (!material.value.condition.empty()) answer_.input_word("condition", material.value.condition, material.text);
+  if (material.value.hardness) answer_.input_word("hardness", print_hardness(*material.value.hardness), material.text);
+  answer_.input_word("cutter", cutter.value->key, cutter.text);
+  if (machine) answer_.input_word("machine", machine->value->key, machine->text);
+}
+
+void Telling::past_last_row(const PastLastRow& past, std::string instead) {
+  const SpeedRow& row = *past.hardest;
+  because_of_row("past the last row", describe(row) + ": " + std::string(printed(row)), speed_value(row), row.source);
+  answer_.refuse("harder than any row for this cutter: " + print_hardness(past.work) + ", and the rows end at " +
+                 print_hardness({row.hardness.band.high, row.hardness.band.scale}));
+  answer_.instead = std::move(instead);
+}
+
+std::optional<Band<SpindleSpeed>> Telling::wanted_speed(Length diameter, std::string instead) {
+  const SpeedResult result = choose_speed(tables_, answer_.ask, *work_, cutter_);
+  if (const auto* past = std::get_if<PastLastRow>(&result)) {
+    past_last_row(*past, std::move(instead));
+    return std::nullopt;
+  }
+  const auto& choice = std::get<SpeedChoice>(result);
+  rows_of(choice);
+  basis_of(choice);
+  if (choice.assumed) {
+    if (!choice.row->condition.empty()) answer_.input_word("condition", choice.row->condition, std::nullopt);
+    if (choice.row->hardness.given()) answer_.input_word("hardness", choice.row->hardness.text, std::nullopt);
+  }
+  const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),
+                                  spindle_speed(choice.band.high, diameter)};
+  answer_.found_wanted(wanted);
+  because_of_law("spindle speed", surface_speed_law, Answer::of(wanted));
+  return wanted;
+}
+
+void Telling::rows_of(const SpeedChoice& choice) {
+  const auto tell = [&](const char* step, const SpeedRow& row) {
+    because_of_row(step, describe(row) + ": " + std::string(printed(row)), speed_value(row), row.source);
+  };
+  tell("cutting speed", *choice.row);
+  for (const auto* row : choice.spanning) tell("spans the band", *row);
   if (choice.ratio != nullptr)
     because_of_row("by rule",
                    std::string(choice.ratio->cutter) + " runs at " + std::string(choice.ratio->ratio.text) + " times " +
@@ -66,41 +103,47 @@ void Telling::speed(const SpeedChoice& choice) {
   if (choice.one_value) {
     const Limit& below = limit(tables_.limits, "band_below");
     const Limit& above = limit(tables_.limits, "band_above");
-    because_of_row("band", percent(below.ratio) + " to " + percent(above.ratio) + " of the one figure",
+    word("below", std::string(below.value));
+    word("above", std::string(above.value));
+    because_of_row("band", std::string(below.value) + " to " + std::string(above.value) + " of the one figure",
                    Answer::of(choice.band), below.source);
-    word("below", percent(below.ratio));
-    word("above", percent(above.ratio));
   }
-  for (const auto* row : choice.others)
-    because_of_row("passed over", describe(*row) + ": " + std::string(printed(*row)), speed_value(*row), row->source);
+  for (const auto* row : choice.others) tell("passed over", *row);
+}
 
-  const std::string_view standing = source_of(tables_, choice.row->source).standing;
+void Telling::basis_of(const SpeedChoice& choice) {
+  const Source& source = source_of(tables_, choice.row->source);
   if (choice.ratio != nullptr) {
     word("rule", std::string(choice.ratio->ratio.text) + " times the speed for " + std::string(choice.ratio->of) +
-                     (standing == "from memory" ? ", which is from memory" : ""));
+                     (source.standing == "from memory" ? ", which is from memory" : ""));
     flag("speed-derived");
-  } else if (standing == "from memory") {
+  } else if (source.standing == "from memory") {
     flag("speed-from-memory");
-  } else if (standing == "derived") {
-    word("rule", cite(source_of(tables_, choice.row->source)));
+  } else if (source.standing == "derived") {
+    word("rule", std::string(source.title));
     flag("speed-derived");
-  } else if (standing == "common practice") {
+  } else if (source.standing == "common practice") {
     flag("speed-practice");
-  } else if (standing == "demo") {
+  } else if (source.standing == "demo") {
     flag("speed-demo");
   }
+  word("row", describe(*choice.row));
   if (choice.one_value) flag("one-source");
   if (choice.between_bands) flag("between-bands");
-  if (choice.below_softest) {
-    flag("below-softest");
-    word("band", std::string(choice.row->hardness.text));
-  }
+  if (choice.below_softest) flag("below-softest");
   if (choice.hardness_unstated) flag("hardness-unstated");
+  if (choice.condition_unstated) flag("condition-unstated");
+  if (choice.softer_is_slower) flag("softer-is-slower");
+}
 
-  if (choice.assumed) {
-    if (!choice.row->condition.empty()) answer_.input_word("condition", choice.row->condition, std::nullopt);
-    if (choice.row->hardness.given()) answer_.input_word("hardness", choice.row->hardness.text, std::nullopt);
+void Telling::fluid() {
+  const Fluid* fluid = choose_fluid(tables_, answer_.ask, *work_);
+  if (fluid == nullptr) {
+    answer_.set_none(key::fluid);
+    return;
   }
+  answer_.set(key::fluid, fluid->fluid);
+  because_of_row("fluid", std::string(fluid->fluid), Value{}, fluid->source);
 }
 
 std::string Telling::filled_in(std::string_view text) const {

@@ -3,6 +3,7 @@
 // cautions that hold.
 
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 
@@ -17,12 +18,20 @@ class Telling {
 public:
   Telling(const Tables& tables, Answer& answer, const Work* work, std::string_view cutter);
 
+  /// The inputs that every tool has: size, material with its condition or hardness, cutter, machine.
+  void tool(const Typed<NamedSize>& size, const Typed<Work>& material, const Typed<const Cutter*>& cutter,
+            const std::optional<Typed<const Machine*>>& machine);
+  /// The spindle speed the tables want for a tool of that diameter. Nothing when the metal is harder than any row: then
+  /// the answer is refused, and \p instead is what would do.
+  std::optional<Band<SpindleSpeed>> wanted_speed(Length diameter, std::string instead);
+
   /// A step of `why` from a table row.
   void because_of_row(std::string step, std::string formula, Value value, std::string_view source_id);
   /// A step of `why` from a model.
   void because_of_law(std::string step, const Law& law, Value value);
-  /// The rows and the rule behind a cutting speed, and what that rests on.
-  void speed(const SpeedChoice& choice);
+
+  /// What to put on the cut; nothing when no row says.
+  void fluid();
 
   /// Something the job found that a caution may be tagged with.
   void flag(std::string_view flag) { flags_.insert(flag); }
@@ -34,6 +43,9 @@ public:
 
 private:
   void name_source(std::string_view id);
+  void rows_of(const SpeedChoice& choice);
+  void basis_of(const SpeedChoice& choice);
+  void past_last_row(const PastLastRow& past, std::string instead);
   [[nodiscard]] std::string filled_in(std::string_view text) const;
 
   const Tables& tables_;

@@ -6,17 +6,16 @@ namespace quillside {
 
 std::vector<Length> pecks_to(DrilledDepth hole, PeckSchedule schedule) {
   if (!(hole.diameter > mm(0))) throw std::domain_error{"pecks of a drill with no diameter"};
-  if (!(schedule.first > 0) || !(schedule.next > 0) || !(schedule.deep_next > 0))
+  if (!(schedule.first > 0) || !(schedule.next > 0) || !(schedule.deep_next > 0) || !(schedule.deep_from > 0))
     throw std::domain_error{"a peck with no depth"};
+  if (!(hole.depth >= mm(0))) throw std::domain_error{"pecks to no depth"};
   constexpr std::size_t most = 1000;
   std::vector<Length> depths;
-  // A bite that would leave less than this share of a diameter takes it along: no peck for a shaving.
-  constexpr double shaving = 0.05;
   double reached = schedule.first;
   const double whole = hole.depth / hole.diameter;
-  if (reached + shaving >= whole) return depths;
-  while (reached + shaving < whole) {
-    if (depths.size() == most) throw std::domain_error{"more than 1000 pecks"};
+  if (reached + shaving_left >= whole) return depths;
+  while (reached + shaving_left < whole) {
+    if (depths.size() + 1 == most) throw std::domain_error{"more than 1000 pecks"};
     depths.push_back(reached * hole.diameter);
     reached += reached >= schedule.deep_from ? schedule.deep_next : schedule.next;
   }

@@ -49,11 +49,32 @@ std::string tall(const std::string& number) {
 
 bool is_basis(const CautionGiven& caution) { return caution.id.starts_with("basis-"); }
 
+/// Breaks a line at blanks so that none is longer than a terminal is wide; what follows is set in under its beginning.
+std::string wrapped(std::string_view line, std::size_t indent) {
+  constexpr std::size_t width = 100;
+  std::string out;
+  std::size_t column = 0;
+  while (!line.empty()) {
+    const std::size_t end = std::min(line.find(' '), line.size());
+    if (column > indent && column + 1 + end > width) {
+      out += "\n" + std::string(indent, ' ');
+      column = indent;
+    } else if (!out.empty()) {
+      out += ' ';
+      ++column;
+    }
+    out += line.substr(0, end);
+    column += end;
+    line.remove_prefix(std::min(end + 1, line.size()));
+  }
+  return out + "\n";
+}
+
 std::string said(const CautionGiven& caution) {
   const std::string lead = caution.severity == "danger" ? "DANGER  "
                            : caution.severity == "warn" ? "Care    "
                                                         : "Note    ";
-  return lead + caution.text;
+  return wrapped(lead + caution.text, lead.size());
 }
 
 std::string capital(std::string word) {
@@ -84,6 +105,18 @@ std::string taken_as(const Answer& answer, UnitSystem units) {
   }
   if (const std::string fluid = find_word(answer.settings, "fluid"); !fluid.empty() && fluid != "dry")
     line += (line.empty() ? "Taken as: " : ", ") + fluid;
+  return line;
+}
+
+/// Where the figures that lead come from: speed and feed, not every step.
+std::string figures_from(const Answer& answer) {
+  std::string line;
+  for (const auto& why : answer.why) {
+    if (why.step != "cutting speed" && why.step != "feed" && why.step != "chip load") continue;
+    for (const auto& source : answer.sources)
+      if (source.id == why.source && line.find(source.cite) == std::string::npos)
+        line += (line.empty() ? "From: " : "; ") + source.cite + " (" + source.standing + ")";
+  }
   return line;
 }
 
@@ -136,19 +169,19 @@ std::string text(const Answer& answer, const TextStyle& style) {
   const Page page = page_of(answer, style);
   std::string out;
   if (style.large && !page.number.empty()) out += tall(page.number);
-  if (answer.verdict == "do not") {
-    out += (style.bold ? "\x1b[1mDO NOT\x1b[0m  " : "DO NOT  ") + answer.reason.value_or("") + "\n";
-  } else if (!page.first.empty()) {
-    out += (style.bold ? "\x1b[1m" + page.first + "\x1b[0m" : page.first) + "\n";
-  }
-  if (answer.verdict == "back off") out += "BACK OFF  " + answer.reason.value_or("") + "\n";
+  const std::string first = answer.verdict == "do not"     ? "DO NOT  " + answer.reason.value_or("")
+                            : answer.verdict == "back off" ? page.first + "   BACK OFF"
+                                                           : page.first;
+  if (!first.empty()) out += style.bold ? "\x1b[1m" + first + "\x1b[0m\n" : first + "\n";
   for (const auto& caution : answer.cautions)
-    if (is_basis(caution)) out += caution.text + "\n";
-  if (answer.instead) out += "Instead: " + *answer.instead + "\n";
+    if (is_basis(caution)) out += wrapped(caution.text, 2);
+  if (answer.verdict == "back off") out += wrapped("Back off: " + answer.reason.value_or(""), 2);
+  if (answer.instead) out += wrapped("Instead: " + *answer.instead, 2);
   for (const auto& line : page.lines) out += line + "\n";
   for (const auto& caution : answer.cautions)
-    if (!is_basis(caution)) out += said(caution) + "\n";
-  if (const std::string line = taken_as(answer, style.units); !line.empty()) out += line + "\n";
+    if (!is_basis(caution)) out += said(caution);
+  if (const std::string line = taken_as(answer, style.units); !line.empty()) out += wrapped(line, 2);
+  if (const std::string line = figures_from(answer); !line.empty() && !style.why) out += wrapped(line, 2);
   if (style.why) add_why(out, answer);
   return out;
 }

@@ -7,7 +7,8 @@ namespace quillside {
 Page page_of_burr(const Answer& answer, const TextStyle& style) {
   Page page;
   if (const Measure* speed = find_measure(answer.settings, "spindle_speed")) {
-    page.number = spindle_speed_of(*speed);
+    const bool at_limit = find_word(answer.findings, "limited_by") != "metal";
+    page.number = at_limit ? print_spindle_speed_limit(rev_per_min(speed->value)) : spindle_speed_of(*speed);
     const std::string band = band_of_speed(*speed);
     page.first = page.number + " rev/min" + (band.empty() ? "" : "   band " + band);
   }
@@ -19,7 +20,7 @@ Page page_of_burr(const Answer& answer, const TextStyle& style) {
                          band_of_speed(*wanted) + ")");
   }
   if (const Measure* top = find_measure(answer.findings, "limit_speed"))
-    page.lines.push_back("never over " + spindle_speed_of(*top) + " rev/min");
+    page.lines.push_back("never over " + print_spindle_speed_limit(rev_per_min(top->value)) + " rev/min");
   if (const Measure* speed = find_measure(answer.findings, "cutting_speed"))
     page.lines.push_back("the rim runs at " + print_cutting_speed(m_per_min(speed->value), style.units));
   return page;

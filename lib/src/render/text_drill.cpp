@@ -39,8 +39,7 @@ std::string feed_line(const Answer& answer, UnitSystem units) {
   if (feed == nullptr || rate == nullptr) return {};
   std::string line = "feed " + print_feed_per_rev(mm_per_rev(feed->value), units) + " a turn";
   if (feed->low && *feed->low < *feed->high)
-    line += " (" + print_feed_per_rev(mm_per_rev(*feed->low), units) + " to " +
-            print_feed_per_rev(mm_per_rev(*feed->high), units) + ")";
+    line += " (up to " + print_feed_per_rev(mm_per_rev(*feed->high), units) + ")";
   line += ", " + print_feed_rate(mm_per_min(rate->value), units);
   if (const Measure* time = find_measure(answer.findings, "cut_time"))
     line += ", " + print_time(seconds(time->value)) + " of cutting";
@@ -54,7 +53,7 @@ std::string left_line(const Answer& answer, UnitSystem units) {
   if (const Measure* spot = find_measure(answer.findings, "spot_diameter"))
     line += "the spot is " + length_of(*spot, units) + " across; ";
   if (const Measure* cone = find_measure(answer.findings, "point_allowance"))
-    line += "its cone is " + length_of(*cone, units) + " long";
+    line += (line.empty() ? "the cone of its point is " : "its cone is ") + length_of(*cone, units) + " long";
   return line;
 }
 

@@ -15,8 +15,7 @@ std::string feed_line(const Answer& answer, UnitSystem units) {
     line += ": one handwheel turn in " + print_time(seconds(turn->value));
   line += "   (" + print_feed_per_tooth(mm_per_tooth(tooth->value), units) + " a tooth";
   if (tooth->low && *tooth->low < *tooth->high)
-    line += ", " + print_feed_per_tooth(mm_per_tooth(*tooth->low), units) + " to " +
-            print_feed_per_tooth(mm_per_tooth(*tooth->high), units);
+    line += ", up to " + print_feed_per_tooth(mm_per_tooth(*tooth->high), units);
   return line + ")";
 }
 

@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include <quillside/words/utf8.hpp>
+
 namespace quillside {
 
 int exit_code(FaultKind kind) {
@@ -26,22 +28,34 @@ const char* name_of(FaultKind kind) {
   return "fault";
 }
 
-Fault wrong_word(std::string word, const std::string& reason, std::vector<std::string> allowed,
+namespace {
+
+/// A word that is echoed stays on its line.
+std::string shortened(std::string word) {
+  constexpr std::size_t longest = 80;
+  if (word.size() <= longest) return word;
+  word.resize(longest);
+  return printable(word) + "...";
+}
+
+} // namespace
+
+Fault wrong_word(const std::string& word, const std::string& reason, std::vector<std::string> allowed,
                  std::optional<std::string> suggestion) {
   Fault fault;
   fault.kind = FaultKind::word;
-  fault.message = "'" + word + "' " + reason;
-  fault.word = std::move(word);
+  fault.word = shortened(printable(word));
+  fault.message = "'" + fault.word + "' " + reason;
   fault.allowed = std::move(allowed);
   fault.suggestion = std::move(suggestion);
   return fault;
 }
 
-Fault contradiction(std::string word, std::string message) {
+Fault contradiction(const std::string& word, const std::string& message) {
   Fault fault;
   fault.kind = FaultKind::conflict;
-  fault.word = std::move(word);
-  fault.message = std::move(message);
+  fault.word = shortened(printable(word));
+  fault.message = printable(message);
   return fault;
 }
 

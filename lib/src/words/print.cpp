@@ -73,7 +73,14 @@ std::string print_angle(Angle angle) {
   return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
 }
 
-std::string print_spindle_speed(SpindleSpeed speed) { return significant(in_rev_per_min(speed), 3); }
+std::string print_spindle_speed(SpindleSpeed speed) {
+  const double number = in_rev_per_min(speed);
+  return number == std::floor(number) && number < 1e7 ? fixed_decimal(number, 0) : significant(number, 3);
+}
+
+std::string print_spindle_speed_limit(SpindleSpeed speed) {
+  return fixed_decimal(std::floor(in_rev_per_min(speed)), 0);
+}
 
 std::string print_cutting_speed(CuttingSpeed speed, UnitSystem units) {
   return units == UnitSystem::inch ? significant(in_ft_per_min(speed), 3) + " ft/min"

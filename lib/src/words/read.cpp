@@ -3,6 +3,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <concepts>
 #include <span>
 #include <utility>
 #include <vector>
@@ -84,10 +85,11 @@ std::optional<Written> take_apart(std::string_view text) {
     std::string_view after = rest;
     double top = *first;
     if (!after.empty() && (after.front() == '-' || after.front() == ' ')) {
-      after.remove_prefix(1);
-      if (const auto next = take_whole(after); next && !after.empty() && after.front() == '/') {
+      std::string_view behind = after.substr(1);
+      if (const auto next = take_whole(behind); next && !behind.empty() && behind.front() == '/') {
         wholes = *first;
         top = *next;
+        after = behind;
       }
     }
     if (!after.empty() && after.front() == '/') {
@@ -158,20 +160,36 @@ const UnitWord<Quantity>* find_unit(std::span<const UnitWord<Quantity>> units, s
 
 std::string article(std::string_view what) { return "is no " + std::string(what); }
 
+/// What is meant by a word with commas: decimal points; nothing where they may part thousands, as in 25,000.
+std::optional<std::string> without_commas(std::string_view word) {
+  std::string meant(word);
+  for (std::size_t at = meant.find(','); at != std::string::npos; at = meant.find(',', at)) {
+    std::size_t digits = at + 1;
+    while (digits < meant.size() && is_digit(meant[digits])) ++digits;
+    const bool after_zero = at == 0 || meant[at - 1] == '0';
+    if (digits - at - 1 == 3 && !after_zero) return std::nullopt;
+    meant[at] = '.';
+  }
+  return meant;
+}
+
 /// Refuses what no reader accepts, before the form is looked at. Gives the word without white space round it.
-std::string_view plain_word(std::string_view text, std::string_view what, std::vector<std::string> allowed) {
-  if (!is_plain_utf8(text)) throw wrong_word(printable(text), article(what) + ": it is not plain UTF-8 text");
+std::string_view plain_word(std::string_view text, std::string_view what, const std::vector<std::string>& allowed) {
+  if (!is_plain_utf8(text))
+    throw wrong_word(std::string(text), article(what) + ": it is not plain UTF-8 text", allowed);
   const std::string_view word = trimmed(text);
   if (word.empty())
-    throw wrong_word("", article(what) + ": the word is empty; quote '#30' or write no30", std::move(allowed));
-  if (const auto comma = word.find(','); comma != std::string_view::npos) {
-    std::string point(word);
-    point[comma] = '.';
-    throw wrong_word(std::string(word), article(what) + ": a decimal is written with a point; write " + point,
-                     std::move(allowed), point);
+    throw wrong_word("", article(what) + ": the word is empty" + (what == "size" ? "; quote '#30' or write no30" : ""),
+                     allowed);
+  if (word.find(',') != std::string_view::npos) {
+    const auto meant = without_commas(word);
+    throw wrong_word(std::string(word),
+                     article(what) + (meant ? ": a decimal is written with a point; write " + *meant
+                                            : ": a decimal is written with a point, and thousands are not parted"),
+                     allowed, meant);
   }
   if (word.front() == '-' || word.substr(0, 3) == "\u2212")
-    throw wrong_word(std::string(word), article(what) + ": it is negative; give 0 or more", std::move(allowed));
+    throw wrong_word(std::string(word), article(what) + ": it is negative; give 0 or more", allowed);
   return word;
 }
 
@@ -195,6 +213,30 @@ template <class Quantity> struct Read {
   const UnitWord<Quantity>* unit = nullptr;
 };
 
+/// A fraction of a length is inch always, whatever --units says; a motor may be of 1/2 hp; of anything else there is
+/// none.
+template <class Quantity>
+Read<Quantity> read_fraction(std::string_view word, const Wanted& wanted, std::span<const UnitWord<Quantity>> units,
+                             const Written& written) {
+  if constexpr (std::same_as<Quantity, Length>) {
+    const UnitWord<Length>* inch = units.data();
+    const auto* unit = written.unit.empty() ? inch : find_unit(units, written.unit);
+    if (unit != nullptr && (unit->word == "in" || unit->word == "\"")) return {inches(written.number), written, inch};
+    const std::string number(word.substr(0, word.size() - written.unit.size()));
+    const std::string as_mm = shortest_decimal(std::round(in_mm(inches(written.number)) * 10) / 10) + "mm";
+    throw wrong_word(std::string(word),
+                     article(wanted.what) + ": a fraction is in inches; write " + std::string(trimmed(number)) +
+                         "in or " + as_mm,
+                     {std::string(trimmed(number)) + "in", as_mm}, as_mm);
+  }
+  if constexpr (std::same_as<Quantity, Power>) {
+    if (const auto* unit = find_unit(units, written.unit)) return {unit->make(written.number), written, unit};
+  }
+  throw wrong_word(std::string(word),
+                   article(wanted.what) + ": it takes no fraction; write it as " + list_of(wanted.examples),
+                   wanted.examples);
+}
+
 /// \p bare is the unit of a bare number; null where a unit is required.
 template <class Quantity>
 Read<Quantity> read_quantity(std::string_view text, const Wanted& wanted, std::span<const UnitWord<Quantity>> units,
@@ -204,9 +246,11 @@ Read<Quantity> read_quantity(std::string_view text, const Wanted& wanted, std::s
   if (!written)
     throw wrong_word(std::string(word), article(wanted.what) + ": write it as " + list_of(wanted.examples),
                      wanted.examples);
+  if (written->fraction) return read_fraction<Quantity>(word, wanted, units, *written);
   const UnitWord<Quantity>* unit = written->unit.empty() ? bare : find_unit(units, written->unit);
   if (unit == nullptr) {
-    const auto allowed = words_of(units);
+    auto allowed = words_of(units);
+    if (allowed.empty()) allowed = wanted.examples;
     const std::string reason =
         written->unit.empty() ? ": it needs a unit, " + list_of(allowed)
                               : ": '" + std::string(written->unit) + "' is no unit of it; allowed: " + list_of(allowed);
@@ -229,20 +273,9 @@ constexpr Length longest = metres(10);
 
 Read<Length> read_plain_length(std::string_view text, UnitSystem units, std::string_view what) {
   const Wanted wanted = wanted_length(what, units);
-  // A fraction is inch always, whatever --units says.
-  const std::string_view word = plain_word(text, what, wanted.examples);
-  const auto written = take_apart(word);
-  const bool fraction = written && written->fraction;
-  const auto read =
-      read_quantity<Length>(word, wanted, length_units, fraction ? &length_units[0] : &unit_of_bare_length(units));
-  if (fraction && read.unit->word != length_units[0].word && read.unit->word != length_units[1].word) {
-    const std::string as_inch = std::string(word.substr(0, word.size() - written->unit.size())) + "in";
-    const std::string as_mm = shortest_decimal(std::round(in_mm(inches(written->number)) * 10) / 10) + "mm";
-    throw wrong_word(std::string(word), article(what) + ": a fraction is in inches; write " + as_inch + " or " + as_mm,
-                     {as_inch, as_mm}, as_mm);
-  }
+  auto read = read_quantity<Length>(text, wanted, length_units, &unit_of_bare_length(units));
   if (read.value > longest)
-    throw wrong_word(std::string(word),
+    throw wrong_word(std::string(trimmed(text)),
                      article(what) + ": it is over " + shortest_decimal(in_mm(longest) / 1000) +
                          " m; was a unit or a point forgotten?",
                      wanted.examples);
@@ -260,17 +293,22 @@ std::pair<std::string_view, std::optional<std::string_view>> split_reading(std::
 
 template <class Quantity, class ReadOne> Reading<Quantity> read_reading(std::string_view text, ReadOne read_one) {
   const auto [value_text, error_text] = split_reading(text);
+  if (error_text && (trimmed(value_text).empty() || trimmed(*error_text).empty()))
+    throw wrong_word(std::string(text), "is no reading: write the value, +- and how far it may be off, as 121+-1.5");
   const Read<Quantity> value = read_one(value_text);
   Reading<Quantity> reading;
   reading.value = value.value;
-  if (error_text) {
-    const auto error = take_apart(*error_text);
-    // A bare error is in the unit of its value: 3mm+-0.02 is 3 mm give or take 0.02 mm.
-    reading.half_width = error && error->unit.empty() ? value.unit->make(error->number) : read_one(*error_text).value;
-    reading.half_width_typed = true;
-  } else {
+  if (!error_text) {
     reading.half_width = value.unit->make(value.written.last_digit / 2);
+    return reading;
   }
+  // A bare error is in the unit of its value: 3mm+-0.02 is 3 mm give or take 0.02 mm.
+  const auto error = take_apart(*error_text);
+  const bool bare = error && error->unit.empty() && !error->fraction;
+  reading.half_width =
+      read_one(bare ? std::string(trimmed(*error_text)) + std::string(value.unit->word) : std::string(*error_text))
+          .value;
+  reading.half_width_typed = true;
   return reading;
 }
 
@@ -291,7 +329,7 @@ Range<Quantity> read_range(std::string_view text, const Wanted& wanted, std::spa
 
 Read<Angle> read_plain_angle(std::string_view text) {
   const Wanted wanted{"angle", {"118", "118deg"}};
-  const auto read = read_quantity<Angle>(text, wanted, angle_units, angle_units.data());
+  auto read = read_quantity<Angle>(text, wanted, angle_units, angle_units.data());
   if (read.value >= turns(1))
     throw wrong_word(std::string(trimmed(text)), "is no angle of a tool: give less than 360 deg", wanted.examples);
   return read;
@@ -362,9 +400,8 @@ Reading<Angle> read_angle_reading(std::string_view text) { return read_reading<A
 SpindleSpeed read_spindle_speed(std::string_view text) {
   const Wanted wanted{"spindle speed", {"25000", "25000rev/min"}};
   const auto read = read_quantity<SpindleSpeed>(text, wanted, spindle_speed_units, spindle_speed_units.data());
-  if (!(read.value > rev_per_min(0)) || read.value > rev_per_min(1e6))
-    throw wrong_word(std::string(trimmed(text)), "is no spindle speed: give more than 0 and at most 1000000 rev/min",
-                     wanted.examples);
+  if (!(read.value >= rev_per_min(1)) || read.value > rev_per_min(1e6))
+    throw wrong_word(std::string(trimmed(text)), "is no spindle speed: give 1 to 1000000 rev/min", wanted.examples);
   return read.value;
 }
 
@@ -391,12 +428,17 @@ Temperature read_temperature(std::string_view text) {
   std::string_view word = trimmed(text);
   const bool below = !word.empty() && word.front() == '-';
   if (below) word.remove_prefix(1);
+  const std::string_view number_part = trimmed(word);
+  const bool twice = number_part.empty() || number_part.front() == '-';
+  if (below && twice)
+    throw wrong_word(std::string(trimmed(text)), article(wanted.what) + ": write it as " + list_of(wanted.examples),
+                     wanted.examples);
   word = plain_word(word, wanted.what, wanted.examples);
   const auto written = take_apart(word);
   if (!written || written->fraction)
     throw wrong_word(std::string(trimmed(text)), article(wanted.what) + ": write it as " + list_of(wanted.examples),
                      wanted.examples);
-  const double number = below ? -written->number : written->number;
+  const double degrees_typed = below ? -written->number : written->number;
   const auto is = [&](std::initializer_list<std::string_view> words) {
     for (const auto unit : words)
       if (same_ignoring_case(unit, written->unit)) return true;
@@ -404,7 +446,7 @@ Temperature read_temperature(std::string_view text) {
   };
   if (!is({"C", "degC", "F", "degF", "\u00b0C", "\u00b0F"}))
     throw wrong_word(std::string(trimmed(text)), article(wanted.what) + ": it needs a unit, C or F", {"C", "F"});
-  const Temperature temperature = is({"C", "degC", "\u00b0C"}) ? celsius(number) : fahrenheit(number);
+  const Temperature temperature = is({"C", "degC", "\u00b0C"}) ? celsius(degrees_typed) : fahrenheit(degrees_typed);
   if (temperature.value() < 0 || temperature > celsius(4000))
     throw wrong_word(std::string(trimmed(text)), article(wanted.what) + " of a workshop", wanted.examples);
   return temperature;

@@ -22,24 +22,28 @@ struct Member;
 struct Value {
   std::variant<std::monostate, bool, long, std::string, Measure, std::vector<Value>, std::vector<Member>> held;
 
-  Value() = default;
-  Value(bool truth) : held(truth) {}
-  Value(long count) : held(count) {}
-  Value(int count) : held(static_cast<long>(count)) {}
-  Value(std::string word) : held(std::move(word)) {}
-  Value(std::string_view word) : held(std::string(word)) {}
-  Value(const char* word) : held(std::string(word)) {}
-  Value(Measure measure) : held(measure) {}
-  Value(std::vector<Value> list) : held(std::move(list)) {}
+  // All in answer.cpp: an object holds members, and a Member holds a Value.
+  Value();
+  Value(bool truth);
+  Value(long count);
+  Value(int count);
+  Value(std::string word);
+  Value(std::string_view word);
+  Value(const char* word);
+  Value(Measure measure);
+  Value(std::vector<Value> list);
   Value(std::vector<Member> object);
+  Value(const Value& other);
+  Value(Value&& other) noexcept;
+  Value& operator=(const Value& other);
+  Value& operator=(Value&& other) noexcept;
+  ~Value();
 };
 
 struct Member {
   std::string name;
   Value value;
 };
-
-inline Value::Value(std::vector<Member> object) : held(std::move(object)) {}
 
 /// A word or flag of the ask, or what was taken in its place.
 struct Input {

@@ -26,12 +26,14 @@ struct SpeedChoice {
   bool below_softest = false;          // softer than the softest band
   bool between_bands = false;          // between two bands: the harder was taken
   bool hardness_unstated = false;      // a hardness was named, but no row states one
+  bool condition_unstated = false;     // a condition was named, but the row is not for it
+  bool softer_is_slower = false;       // a softer, more specific row is slower than the one that holds: it comes first
 };
 
 /// The metal is harder than every row for that cutter.
 struct PastLastRow {
-  double brinell = 0; // of the work
-  double hardest = 0; // that a row reaches
+  Hardness work;
+  const SpeedRow* hardest = nullptr; // the row that reaches furthest
 };
 
 using SpeedResult = std::variant<SpeedChoice, PastLastRow>;

@@ -45,6 +45,7 @@ struct Settings {
   std::optional<std::string> paper;
 };
 
+std::string settings_file(const std::string& config);
 /// The settings of that folder; all absent when there is no file. Throws a Fault of the kind `data` with its place for
 /// a wrong key or value, of the kind `file` when the file cannot be read.
 Settings read_settings(const std::string& config);

@@ -22,6 +22,10 @@ struct PeckSchedule {
   double deep_next; // this bite
 };
 
+/// A bite that would leave less than this share of a diameter takes it along: no peck for a shaving (common practice,
+/// no source).
+inline constexpr double shaving_left = 0.05;
+
 struct DrilledDepth {
   Length diameter; // above 0
   Length depth;    // of the tip, 0 or more

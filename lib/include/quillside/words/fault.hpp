@@ -39,10 +39,10 @@ struct Fault : std::exception {
   [[nodiscard]] const char* what() const noexcept override { return message.c_str(); }
 };
 
-/// A fault of the kind `word`: "'WORD' REASON".
-Fault wrong_word(std::string word, const std::string& reason, std::vector<std::string> allowed = {},
+/// A fault of the kind `word`: "'WORD' REASON". The word is made safe to print, and cut short where it is very long.
+Fault wrong_word(const std::string& word, const std::string& reason, std::vector<std::string> allowed = {},
                  std::optional<std::string> suggestion = std::nullopt);
 /// A fault of the kind `conflict`.
-Fault contradiction(std::string word, std::string message);
+Fault contradiction(const std::string& word, const std::string& message);
 
 } // namespace quillside

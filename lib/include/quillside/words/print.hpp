@@ -2,7 +2,8 @@
 // From quantities to words, for a person to read; JSON is unrounded and does not come through here.
 //
 // Rounding: inch lengths to 0.0001 in, metric lengths to 0.001 mm; speeds, feed rates and times to three figures; feeds
-// to two significant figures; angles to 0.1 deg. A stepped spindle speed is printed as it is in its row.
+// to two significant figures; angles to 0.1 deg. A spindle speed that is a whole number is printed as it is, a limit is
+// rounded down.
 
 #include <optional>
 #include <string>
@@ -29,14 +30,16 @@ std::string print_thou(Length length);
 /// 9/64 when the length is a whole number of 64ths of an inch (to a millionth of an inch); nothing otherwise.
 std::optional<std::string> print_fraction(Length length);
 std::string print_angle(Angle angle);
-/// Three figures: 2530.
+/// Three figures, 2530; a whole number as it is, so that a step or a mark reads as it stands on the machine.
 std::string print_spindle_speed(SpindleSpeed speed);
-/// 90 ft/min or 27.4 m/min, three figures.
+/// A speed that must not be exceeded: rounded down to a whole number.
+std::string print_spindle_speed_limit(SpindleSpeed speed);
+/// 90.0 ft/min or 27.4 m/min, three figures.
 std::string print_cutting_speed(CuttingSpeed speed, UnitSystem units);
 /// 0.0020 or 0.051 mm, two figures.
 std::string print_feed_per_rev(FeedPerRev feed, UnitSystem units);
 std::string print_feed_per_tooth(FeedPerTooth feed, UnitSystem units);
-/// 4.4 in/min or 112 mm/min, three figures.
+/// 4.40 in/min or 112 mm/min, three figures.
 std::string print_feed_rate(FeedRate rate, UnitSystem units);
 /// 4.0 s under a minute and a half, else 2.3 min.
 std::string print_time(Time time);

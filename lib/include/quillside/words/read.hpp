@@ -47,7 +47,7 @@ Reading<Length> read_length_reading(std::string_view text, UnitSystem units, std
 Angle read_angle(std::string_view text);
 /// `118` `121+-1.5`.
 Reading<Angle> read_angle_reading(std::string_view text);
-/// `25000` `25000rev/min`; above 0, at most 1 000 000 rev/min.
+/// `25000` `25000rev/min`; 1 to 1 000 000 rev/min.
 SpindleSpeed read_spindle_speed(std::string_view text);
 /// `90ft/min` `27m/min`; the unit is required.
 CuttingSpeed read_cutting_speed(std::string_view text);

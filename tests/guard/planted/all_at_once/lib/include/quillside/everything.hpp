@@ -1,0 +1,2 @@
+#pragma once
+#include <quillside/job/drill.hpp>

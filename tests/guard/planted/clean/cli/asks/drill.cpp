@@ -1,0 +1,3 @@
+#include "../run.hpp"
+#include "run.hpp"
+#include <quillside/model/chip.hpp>

@@ -1,0 +1,4 @@
+#pragma once
+#include <vector>
+
+#include <quillside/quantity/units.hpp>

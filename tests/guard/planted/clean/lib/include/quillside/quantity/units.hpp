@@ -1,0 +1,3 @@
+#pragma once
+#include <boost/units/quantity.hpp>
+#include <quillside/version.hpp>

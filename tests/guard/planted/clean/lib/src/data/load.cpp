@@ -1,0 +1,3 @@
+#include <toml++/toml.h>
+
+#include "fields.hpp"

@@ -1,0 +1,5 @@
+// Without a guard: included twice it defines Band twice.
+
+struct Band {
+  double low;
+};

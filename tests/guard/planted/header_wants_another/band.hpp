@@ -1,0 +1,6 @@
+#pragma once
+// std::string is used, and nothing brings it.
+
+struct Band {
+  std::string unit;
+};

@@ -1,0 +1,2 @@
+#define HEADER <quillside/job/drill.hpp>
+#include HEADER

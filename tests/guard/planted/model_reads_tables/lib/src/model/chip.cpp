@@ -1,0 +1,3 @@
+#include <cmath>
+
+#include <quillside/data/tables.hpp>

@@ -1,0 +1,1 @@
+#include <quillside/helpers/list.hpp>

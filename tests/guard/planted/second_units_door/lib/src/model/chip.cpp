@@ -1,0 +1,1 @@
+#include <boost/units/cmath.hpp>

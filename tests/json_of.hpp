@@ -1,0 +1,48 @@
+#pragma once
+// The record of an ask, parsed by a general-purpose library: what a program on the other side would see.
+
+#include <nlohmann/json.hpp>
+
+#include "catch.hpp"
+#include "in_process.hpp"
+
+namespace quillside::test {
+
+using Json = nlohmann::json;
+
+inline Json record_of(const Ran& ran) {
+  INFO(ran.out << ran.err);
+  REQUIRE_FALSE(ran.out.empty());
+  CHECK(ran.out.find('\n') == ran.out.size() - 1);
+  return Json::parse(ran.out);
+}
+
+inline Json answer_of(const std::string& line, const Surroundings& around = {}) {
+  const Ran ran = quillside(line + " --format json", around);
+  Json record = record_of(ran);
+  INFO(ran.out);
+  REQUIRE_FALSE(record.contains("error"));
+  CHECK(ran.exit == (record["verdict"] == "do not" ? 1 : 0));
+  return record;
+}
+
+inline Json error_of(const std::string& line, int exit, const Surroundings& around = {}) {
+  const Ran ran = quillside(line + " --format json", around);
+  INFO(line << "\n" << ran.out << ran.err);
+  CHECK(ran.exit == exit);
+  const Json record = record_of(ran);
+  REQUIRE(record.contains("error"));
+  CHECK(record["error"]["exit"] == exit);
+  // One line on standard error, beginning with the program and, where it is known, the ask.
+  CHECK(ran.err.starts_with("quillside: "));
+  CHECK(ran.err.find('\n') == ran.err.size() - 1);
+  return record["error"];
+}
+
+inline bool has_caution(const Json& answer, const std::string& id) {
+  for (const auto& caution : answer["cautions"])
+    if (caution["id"] == id) return true;
+  return false;
+}
+
+} // namespace quillside::test
