@@ -1,9 +1,11 @@
 // Every command that README and docs show is run, and its output held against what they print.
-// A block is fenced as console; a line with … stands for any lines.
+// A block is fenced as console; a line with … stands for any lines. With QUILLSIDE_ACCEPT=1 in the environment the
+// blocks without such a line are written anew instead: the one command to accept a change of text.
 
 #include "catch.hpp"
 #include "in_process.hpp"
 
+#include <cstdlib>
 #include <fstream>
 #include <sstream>
 
@@ -47,6 +49,31 @@ bool matches(const std::vector<std::string>& shown, const std::vector<std::strin
   return k < real.size() && shown[i] == real[k] && matches(shown, real, i + 1, k + 1);
 }
 
+/// The document with each whole block as the tool prints it now.
+std::string rewritten(const std::string& file) {
+  std::ifstream in(std::string(QUILLSIDE_SOURCE_DIR) + "/" + file);
+  std::string out;
+  std::string block;
+  bool inside = false;
+  for (std::string line; std::getline(in, line);) {
+    if (inside && line == "```") {
+      const auto end = block.find('\n');
+      if (block.find("…") == std::string::npos && block.starts_with("$ quillside ")) {
+        const auto ran = test::quillside(block.substr(12, end - 12));
+        block = block.substr(0, end + 1) + ran.out + ran.err;
+      }
+      out += block;
+      inside = false;
+    }
+    (inside ? block : out) += line + "\n";
+    if (line == "```console") {
+      inside = true;
+      block.clear();
+    }
+  }
+  return out;
+}
+
 std::vector<std::string> lines_of(const std::string& text) {
   std::vector<std::string> lines;
   std::istringstream in(text);
@@ -58,6 +85,10 @@ std::vector<std::string> lines_of(const std::string& text) {
 
 TEST_CASE("what README and docs show is what the tool prints") {
   const std::string file = GENERATE(as<std::string>{}, "README.md", "docs/why.md", "docs/record.md", "docs/manual.md");
+  if (const char* accept = std::getenv("QUILLSIDE_ACCEPT"); accept != nullptr && std::string_view(accept) == "1") {
+    const std::string text = rewritten(file);
+    std::ofstream(std::string(QUILLSIDE_SOURCE_DIR) + "/" + file) << text;
+  }
   const auto all = shown_in(file);
   REQUIRE_FALSE(all.empty());
   for (const auto& shown : all) {

@@ -16,7 +16,7 @@ using quillside::test::WithinRel;
 TEST_CASE("a drill press on one belt turns as a magazine answers its reader") {
   // Woodworking magazine, answer to a reader's question on drill-press pulleys: motor 1725 rev/min with a pulley of
   // 1-1/8 in, spindle pulley 4 in: 485 rev/min. Tolerance: the last printed digit.
-  const auto spindle = driven_speed(rev_per_min(1725), {.driving = inches(1.125), .driven = inches(4)});
+  const auto spindle = driven_speed(rev_per_min(1725), {.driving = inches(1.125), .driven = inches(4.0)});
   CHECK_THAT(in_rev_per_min(spindle), WithinAbs(485, 1));
 }
 

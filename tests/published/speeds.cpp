@@ -92,7 +92,7 @@ TEST_CASE("shop rules with a rounded constant differ from the exact speed by tha
       Page{router_table, 3.82, ft_per_min(500), inches(1, 8), 15280},                                        // E25
       Page{router_table, 3.82, ft_per_min(800), inches(1, 8), 24448},                                        // E25
       Page{router_table, 3.82, ft_per_min(825), inches(1, 8), 25212},                                        // E25
-      Page{"A tool-post grinder maker's sheet (name withheld): 6 in wheel", 3.82, ft_per_min(6500), inches(6), 4138});
+      Page{"A tool-post grinder maker's sheet (name withheld): 6 in wheel", 3.82, ft_per_min(6500), inches(6.0), 4138});
   INFO(page.source);
   const double exact = in_rev_per_min(spindle_speed(page.speed, page.diameter));
   CHECK_THAT(exact * page.constant / (12 / std::numbers::pi), WithinAbs(page.printed, 1));
@@ -108,7 +108,7 @@ TEST_CASE("a shop table that rounds down stays under the exact speed by less tha
   // E29. A hobby workshop's page of cutting speeds (author and title not seen). Its row for 5 in is a misprint, left
   // out.
   const auto page = GENERATE(Page{ft_per_min(70), inches(1, 8), 2100, 100}, Page{ft_per_min(30), inches(1, 4), 450, 10},
-                             Page{ft_per_min(30), inches(1, 2), 220, 10}, Page{ft_per_min(30), inches(1), 110, 10});
+                             Page{ft_per_min(30), inches(1, 2), 220, 10}, Page{ft_per_min(30), inches(1.0), 110, 10});
   const double exact = in_rev_per_min(spindle_speed(page.speed, page.diameter));
   INFO(exact << " printed as " << page.printed);
   CHECK(page.printed <= exact);
@@ -125,8 +125,8 @@ TEST_CASE("surface speed of wheels, as printed") {
   };
   // The first is cut off from 1570.8, the others are rounded: one of the last digit holds for both.
   // Its row for 8 in at 1800 rev/min prints 2770 for 3770, a misprint, and is left out.
-  const auto page = GENERATE(Page{rev_per_min(1000), inches(6), 1570}, Page{rev_per_min(800), inches(2), 419},
-                             Page{rev_per_min(1700), inches(4), 1780});
+  const auto page = GENERATE(Page{rev_per_min(1000), inches(6.0), 1570}, Page{rev_per_min(800), inches(2.0), 419},
+                             Page{rev_per_min(1700), inches(4.0), 1780});
   INFO(finishing_chart);
   CHECK_THAT(in_ft_per_min(cutting_speed(page.speed, page.diameter)), WithinAbs(page.printed, 1));
 }
@@ -149,8 +149,8 @@ TEST_CASE("surface speed at the spindle speeds that rules give for burrs and whe
   INFO("EN 60745-2-23, scope: 55 mm wheels to 80 m/s, 4800 m/min; 4 800 000 / (pi x 55)");
   CHECK_THAT(in_rev_per_min(spindle_speed(m_per_min(80 * 60), mm(55))), WithinAbs(27780, 5)); // given to tens
   INFO("Hong Kong, Abrasive Wheels Regulations (Cap. 59L), 1976: the rim of a worn wheel no faster than of a new one");
-  const CuttingSpeed of_new = cutting_speed(rev_per_min(3450), inches(6));
-  CHECK_THAT(in_rev_per_min(spindle_speed(of_new, inches(5))), WithinAbs(4140, 1)); // 3450 x 6/5
+  const CuttingSpeed of_new = cutting_speed(rev_per_min(3450), inches(6.0));
+  CHECK_THAT(in_rev_per_min(spindle_speed(of_new, inches(5.0))), WithinAbs(4140, 1)); // 3450 x 6/5
 }
 
 // --- feed rate ---

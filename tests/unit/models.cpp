@@ -101,11 +101,11 @@ TEST_CASE("a belt carries as much of itself off one pulley as onto the other") {
 }
 
 TEST_CASE("equal pulleys leave the speed as it is, and swapped ones undo each other") {
-  CHECK(in_rev_per_min(driven_speed(rev_per_min(1725), {.driving = inches(3), .driven = inches(3)})) == 1725);
-  const auto slow = driven_speed(rev_per_min(1725), {.driving = inches(1.125), .driven = inches(4)});
-  CHECK_THAT(in_rev_per_min(driven_speed(slow, {.driving = inches(4), .driven = inches(1.125)})),
+  CHECK(in_rev_per_min(driven_speed(rev_per_min(1725), {.driving = inches(3.0), .driven = inches(3.0)})) == 1725);
+  const auto slow = driven_speed(rev_per_min(1725), {.driving = inches(1.125), .driven = inches(4.0)});
+  CHECK_THAT(in_rev_per_min(driven_speed(slow, {.driving = inches(4.0), .driven = inches(1.125)})),
              WithinRel(1725.0, 1e-15));
-  CHECK(in_rev_per_min(driven_speed(rev_per_min(0), {.driving = inches(1), .driven = inches(4)})) == 0);
+  CHECK(in_rev_per_min(driven_speed(rev_per_min(0), {.driving = inches(1.0), .driven = inches(4.0)})) == 0);
 }
 
 TEST_CASE("a pulley of no diameter drives nothing and is not driven") {

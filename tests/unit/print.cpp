@@ -96,7 +96,7 @@ TEST_CASE("an inch length has four decimals and a metric one three") {
   CHECK(print_length(inches(0.1285), metric) == "3.264 mm"); // 0.1285 x 25.4 = 3.2639
   CHECK(print_length(mm(4.8), metric) == "4.800 mm");
   CHECK(print_length(mm(4.8), inch) == "0.1890"); // 4.8 / 25.4 = 0.188976
-  CHECK(print_length(inches(0), inch) == "0.0000");
+  CHECK(print_length(inches(0.0), inch) == "0.0000");
   CHECK(print_length(inches(-0.00001), inch) == "0.0000");
   CHECK(print_length(inches(-0.082), inch) == "-0.0820");
   CHECK(print_length_with_unit(inches(0.1285), inch) == "0.1285 in");

@@ -145,7 +145,7 @@ TEST_CASE("every number of flutes comes back whole") {
 TEST_CASE("one length has one value, whichever unit it came in") {
   // A few roundings of 25.4, at most 1.1e-16 each.
   const auto one_inch = WithinRel(25.4, 5e-16);
-  CHECK_THAT(in_mm(inches(1)), one_inch);
+  CHECK_THAT(in_mm(inches(1.0)), one_inch);
   CHECK_THAT(in_mm(thou(1000)), one_inch);
   CHECK_THAT(in_mm(micrometres(25400)), one_inch);
   CHECK_THAT(in_mm(metres(0.0254)), one_inch);

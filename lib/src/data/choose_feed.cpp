@@ -46,7 +46,7 @@ std::vector<const Row*> most_specific(const Tables& tables, std::span<const Row>
 }
 
 Range<FeedPerRev> feed_of(const DrillingFeed& row, Length diameter) {
-  constexpr auto one_turn = boost::units::quantity<detail::turn>::from_value(1);
+  constexpr auto one_turn = Quantity<detail::turn>::from_value(1);
   if (row.feed.given()) return row.feed.range;
   return {row.share.range.low * diameter / one_turn, row.share.range.high * diameter / one_turn};
 }
@@ -60,7 +60,7 @@ struct Load {
 
 FeedPerTooth between(FeedPerTooth from, FeedPerTooth to, double share) { return from + share * (to - from); }
 
-constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
+constexpr auto one_tooth = Quantity<detail::tooth>::from_value(1);
 
 Load load_of(const ChipLoad& row, Length diameter) {
   if (row.share.given()) {

@@ -217,8 +217,7 @@ FeedRate tell_feed(const Tables& tables, Answer& answer, Telling& telling, const
   const Band<FeedPerRev> band{share * feed.band.low, share * feed.band.first, share * feed.band.high};
   answer.set(key::feed_per_rev, band);
   telling.because_of_row("feed", feed_text(*feed.row), Answer::of(feed.band), feed.row->source);
-  for (const auto* row : feed.spanning)
-    telling.because_of_row("spans the band", feed_text(*row), Value{}, row->source);
+  for (const auto* row : feed.spanning) telling.because_of_row("spans the band", feed_text(*row), Value{}, row->source);
   if (source_of(tables, feed.row->source).standing == "from memory") telling.flag("feed-from-memory");
   const FeedRate rate = feed_rate(band.first, speed);
   answer.set(key::feed_rate, rate);

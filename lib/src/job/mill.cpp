@@ -79,7 +79,7 @@ void tell_chip_load(const Tables& tables, Telling& telling, const ChipChoice& ch
 
 /// A narrow cut is fed faster, so that its thickest chip is the table's; beyond a limit that is no longer trusted.
 FeedPerTooth restored(FeedPerTooth load, Engagement engagement, double most) {
-  constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
+  constexpr auto one_tooth = Quantity<detail::tooth>::from_value(1);
   return std::min(feed_for_chip(load * one_tooth, engagement), most * load);
 }
 

@@ -9,7 +9,7 @@ namespace quillside {
 
 namespace {
 
-constexpr auto one_tooth = boost::units::quantity<detail::tooth>::from_value(1);
+constexpr auto one_tooth = Quantity<detail::tooth>::from_value(1);
 
 double share_of_diameter(Engagement engagement) {
   if (!(engagement.width > mm(0)) || !(engagement.width <= engagement.diameter))

@@ -10,7 +10,7 @@ namespace {
 /// One turn of the tool carries an edge once round its rim.
 auto rim_per_turn(Length diameter) {
   if (!(diameter > mm(0))) throw std::domain_error{"cutting speed of a tool with no diameter"};
-  using RimPerTurn = boost::units::quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::turn>>;
+  using RimPerTurn = Quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::turn>>;
   return RimPerTurn::from_value(std::numbers::pi * in_mm(diameter));
 }
 

@@ -1,5 +1,5 @@
 // A difference where a point on the scale is wanted.
-// says: absolute<
+// says: ScalePoint<
 #include <quillside/quantity/units.hpp>
 
 using namespace quillside;

@@ -6,8 +6,8 @@ using namespace quillside;
 
 Length reach() {
 #ifdef REFUSE
-  return inches(1) + seconds(1);
+  return inches(1.0) + seconds(1);
 #else
-  return inches(1) + mm(1);
+  return inches(1.0) + mm(1);
 #endif
 }

@@ -1,5 +1,5 @@
 // A point on the scale where a difference is wanted.
-// says: absolute<
+// says: ScalePoint<
 #include <quillside/quantity/units.hpp>
 
 using namespace quillside;

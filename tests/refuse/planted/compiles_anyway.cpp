@@ -5,7 +5,7 @@
 
 quillside::Length thick() {
 #ifdef REFUSE
-  return quillside::inches(1);
+  return quillside::inches(1.0);
 #else
   return quillside::mm(1);
 #endif

@@ -9,17 +9,11 @@
 // rim lengths and plain ones is model/surface_speed.
 //
 // A number enters through the named functions below and leaves through those that begin with `in_`; both name its unit.
-// This is the only header that includes Boost.Units.
 
-#include <boost/units/absolute.hpp>
-#include <boost/units/base_dimension.hpp>
-#include <boost/units/base_unit.hpp>
-#include <boost/units/make_system.hpp>
-#include <boost/units/operators.hpp>
-#include <boost/units/quantity.hpp>
-#include <boost/units/unit.hpp>
+#include <concepts>
 
 #include <quillside/quantity/factor.hpp>
+#include <quillside/quantity/quantity.hpp>
 
 namespace quillside {
 
@@ -45,8 +39,6 @@ using bench_system = boost::units::make_system<millimetre_base, minute_base, new
                                                tooth_base, rim_base>::type;
 
 template <class Dimension> using base = boost::units::unit<typename Dimension::dimension_type, bench_system>;
-template <class Unit, class Other> using per = typename boost::units::divide_typeof_helper<Unit, Other>::type;
-template <class Unit, class Other> using times = typename boost::units::multiply_typeof_helper<Unit, Other>::type;
 
 using millimetre = base<length_dimension>;
 using minute = base<time_dimension>;
@@ -61,29 +53,30 @@ using per_minute = per<turn, times<turn, minute>>;
 } // namespace detail
 
 /// One alias for each quantity of the trade. A bare double is only a pure ratio or a count.
-using Length = boost::units::quantity<detail::millimetre>;
-using Time = boost::units::quantity<detail::minute>;
-using Force = boost::units::quantity<detail::newton>;
-using Temperature = boost::units::quantity<boost::units::absolute<detail::kelvin>>;
-using TemperatureDifference = boost::units::quantity<detail::kelvin>;
-using Angle = boost::units::quantity<detail::turn>;
-using SpindleSpeed = boost::units::quantity<detail::per<detail::turn, detail::minute>>;
+using Length = Quantity<detail::millimetre>;
+using Time = Quantity<detail::minute>;
+using Force = Quantity<detail::newton>;
+using Temperature = ScalePoint<detail::kelvin>;
+using TemperatureDifference = Quantity<detail::kelvin>;
+using Angle = Quantity<detail::turn>;
+using SpindleSpeed = Quantity<detail::per<detail::turn, detail::minute>>;
 /// Angle in radians gone through in a time: what dynamics wants, and no spindle speed [rad/min].
-using AngularVelocity = boost::units::quantity<detail::per_minute>;
-using CuttingSpeed =
-    boost::units::quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::minute>>;
-using FeedPerRev = boost::units::quantity<detail::per<detail::millimetre, detail::turn>>;
-using FeedPerTooth = boost::units::quantity<detail::per<detail::millimetre, detail::tooth>>;
+using AngularVelocity = Quantity<detail::per_minute>;
+using CuttingSpeed = Quantity<detail::per<detail::times<detail::millimetre, detail::rim>, detail::minute>>;
+using FeedPerRev = Quantity<detail::per<detail::millimetre, detail::turn>>;
+using FeedPerTooth = Quantity<detail::per<detail::millimetre, detail::tooth>>;
 /// Teeth that pass in one turn: the number of flutes.
-using TeethPerTurn = boost::units::quantity<detail::per<detail::tooth, detail::turn>>;
-using FeedRate = boost::units::quantity<detail::per<detail::millimetre, detail::minute>>;
-using Torque = boost::units::quantity<detail::times<detail::newton, detail::millimetre>>;
-using Power = boost::units::quantity<detail::per<detail::times<detail::newton, detail::millimetre>, detail::minute>>;
-using Stress = boost::units::quantity<detail::per<detail::newton, detail::square_millimetre>>;
+using TeethPerTurn = Quantity<detail::per<detail::tooth, detail::turn>>;
+using FeedRate = Quantity<detail::per<detail::millimetre, detail::minute>>;
+using Torque = Quantity<detail::times<detail::newton, detail::millimetre>>;
+using Power = Quantity<detail::per<detail::times<detail::newton, detail::millimetre>, detail::minute>>;
+using Stress = Quantity<detail::per<detail::newton, detail::square_millimetre>>;
 
 // Lengths.
 constexpr Length mm(double amount) { return Length::from_value(amount); }
 constexpr Length inches(double amount) { return mm(factor::inch_in_mm.into(amount)); }
+/// No whole number: inches(3/16) would be none at all. Write inches(3, 16), or inches(2.0).
+Length inches(std::integral auto amount) = delete;
 /// A fraction of an inch, as 3/16.
 constexpr Length inches(int numerator, int denominator) {
   return mm(factor::inch_in_mm.into(static_cast<double>(numerator)) / denominator);
@@ -130,6 +123,7 @@ constexpr FeedPerTooth in_per_tooth(double amount) { return mm_per_tooth(factor:
 constexpr double in_mm_per_tooth(FeedPerTooth feed) { return feed.value(); }
 constexpr double in_inches_per_tooth(FeedPerTooth feed) { return factor::inch_in_mm.out_of(feed.value()); }
 constexpr TeethPerTurn flutes(int count) { return TeethPerTurn::from_value(count); }
+TeethPerTurn flutes(std::floating_point auto count) = delete;
 constexpr int in_flutes(TeethPerTurn teeth) { return static_cast<int>(teeth.value()); }
 constexpr FeedRate mm_per_min(double amount) { return FeedRate::from_value(amount); }
 constexpr FeedRate in_per_min(double amount) { return mm_per_min(factor::inch_in_mm.into(amount)); }

@@ -1,4 +1,4 @@
 #pragma once
 #include <vector>
 
-#include <quillside/quantity/units.hpp>
+#include <quillside/quantity/quantity.hpp>
