@@ -131,7 +131,7 @@ private:
   /// A list needs an array of its own, written ahead of the rows that point to it.
   template <class Entries, class Print> std::string list(std::string_view type, const Entries& entries, Print print) {
     if (entries.empty()) return "{}";
-    const std::string array = "list_" + std::to_string(lists_++);
+    std::string array = "list_" + std::to_string(lists_++);
     out_ << "constexpr " << type << " " << array << "[] = {";
     for (const auto& entry : entries) out_ << print(entry) << ", ";
     out_ << "};\n";

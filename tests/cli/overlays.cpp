@@ -133,6 +133,21 @@ TEST_CASE("a row that names fewer words is a less specific one: the grade's own 
   CHECK(steps_from(own, "mine") == std::vector<std::string>{"passed over"});
 }
 
+TEST_CASE("a row that names the condition but no hardness hides nothing: both are in why") {
+  const Folder folder;
+  const auto file =
+      folder.write("own.toml", source("mine") + "[[drilling_speed]]\nmaterial = \"303\"\n"
+                                                "condition = \"annealed\"\ncutter = \"hss\"\nspeed = \"20 ft/min\"\n"
+                                                "source = \"mine\"\n");
+  const Json own = answer_of(ask + " --tables " + quoted(file));
+  CHECK(steps_from(own, "mine").size() == 1);
+  CHECK(names_source(own, speed_source(answer_of(ask))));
+  // With a hardness, only the row that states one can hold it.
+  const Json hard = answer_of("drill 1/4 303@150HB --tables " + quoted(file));
+  CHECK(speed_source(hard) == speed_source(answer_of("drill 1/4 303@150HB")));
+  CHECK(steps_from(hard, "mine") == std::vector<std::string>{"passed over"});
+}
+
 TEST_CASE("a row for a family answers for its grades only where they have none of their own") {
   const Folder folder;
   const auto file = folder.write(
@@ -307,6 +322,11 @@ TEST_CASE("settings that name a machine no table has: exit 3, and the settings f
   CHECK(error["place"]["file"] == file);
   CHECK(error["message"].get<std::string>().find(file) != std::string::npos);
   CHECK(error["message"].get<std::string>().find("'atic'") != std::string::npos);
+  CHECK(error["place"]["line"] == 1);
+  CHECK(error["place"]["column"] == 11);
+  // Of several the one that is wrong, where it stands.
+  (void)folder.write("quillside/settings.toml", "units = \"inch\"\nmachine = [\"pillar\", \"atic\"]\n");
+  CHECK(test::error_of("mill 1/8 303", 3, around)["place"] == Json{{"file", file}, {"line", 2}, {"column", 22}});
   // Naming one goes round it, and so does an ask that uses none.
   CHECK(answer_of("drill 1/8 303 --machine pillar", around)["verdict"] == "go");
   CHECK(answer_of("size no30", around)["found"].contains("size"));
@@ -410,6 +430,8 @@ TEST_CASE("tables show of a material lists the rows that answer for it, the user
     CHECK(row["kind"] == "drilling_speed");
     CHECK(row["row"]["speed"] == "50 ft/min");
     CHECK(row["line"] == 5);
+    REQUIRE(row["overrides"].is_string());
+    CHECK(row["overrides"].get<std::string>().starts_with("built-in:drilling.toml:"));
   }
   CHECK(own == 1);
   CHECK(names_source(answer, "mine"));

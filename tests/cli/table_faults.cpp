@@ -298,6 +298,15 @@ TEST_CASE("several files are checked one after another: a later one may lean on 
   CHECK(files[1]["faults"] == Json::array());
 }
 
+TEST_CASE("a file that is named twice has no fault for that") {
+  const Folder folder;
+  const auto file = folder.write("own.toml", own + machine("range = \"100 to 200 rev/min\"\n"));
+  const auto ran = test::run_words({"tables", "check", file, file});
+  INFO(ran.out << ran.err);
+  CHECK(ran.exit == 0);
+  CHECK(test::run_words({"drill", "1/8", "303", "--tables", file, "--tables", file, "--machine", "mine"}).exit < 2);
+}
+
 TEST_CASE("a family that leads back to itself through the built-in rows is the fault of the file that closed it") {
   const Folder folder;
   const Json faults = check(folder, own + material("stainless", "family = \"303\"\n"), 3);

@@ -58,7 +58,7 @@ std::string blank_row(std::string_view kind) {
     BlankRow blank(out);
     fields(row, blank);
   });
-  const std::string row = out.str();
+  std::string row = out.str();
   if (row.empty()) {
     const auto names = row_kinds();
     throw wrong_word(std::string(kind), "is no kind of row", {names.begin(), names.end()}, nearest_word(kind, names));

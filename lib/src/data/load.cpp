@@ -1,6 +1,8 @@
 #include <quillside/data/load.hpp>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <tuple>
 #include <utility>
 
@@ -141,6 +143,9 @@ private:
     return !(file_.starts_with("built-in:") && other.starts_with("built-in:"));
   }
 
+  /// Regular sizes are metric: number and letter sizes follow no rule, and fractions stand as rows.
+  static constexpr std::array<std::string_view, 1> series_kinds{"metric"};
+
   void read_series(const toml::node& node) {
     for_each_row("size_series", node, [&](const toml::table& entry) {
       struct Series {
@@ -150,7 +155,7 @@ private:
       } series;
       const std::size_t faults_before = faults_.size();
       RowReader reader(entry, file_, storage_, faults_);
-      reader(Field{"kind", "\"metric\"", "", true, size_kinds}, series.kind);
+      reader(Field{"kind", "\"metric\"", "", true, series_kinds}, series.kind);
       reader(Field{"from", "\"0.1 mm\"", "", true}, series.from);
       reader(Field{"to", "\"3 mm\"", "", true}, series.to);
       reader(Field{"step", "\"0.05 mm\"", "", true}, series.step);
@@ -167,7 +172,7 @@ private:
         // Rounded to a thousandth of a millimetre, so that the eighteenth step of 0.05 is 0.9 and not
         // 0.9000000000000001.
         const double exact = in_mm(series.from.range.low) + i * in_mm(series.step.range.low);
-        const std::string text = shortest_decimal(static_cast<double>(static_cast<long>(exact * 1000 + 0.5)) / 1000);
+        const std::string text = shortest_decimal(std::round(exact * 1000) / 1000);
         SizeRow row;
         row.kind = series.kind;
         row.name = storage_.keep(text + "mm");

@@ -215,7 +215,7 @@ private:
   }
 
   std::optional<std::string> as_text(const Field& field, const toml::node& found) {
-    if (const auto text = found.value_exact<std::string>()) {
+    if (auto text = found.value_exact<std::string>()) {
       if (field.required && text->empty())
         wrong(found, "'" + std::string(field.key) + "' is empty", std::string(field.example));
       return text;

@@ -1,5 +1,6 @@
 #include <quillside/render/json.hpp>
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -17,10 +18,16 @@ public:
 
   void text(std::string_view value) {
     out_ += '"';
-    const std::string shown = printable(value);
-    for (const char c : shown) {
-      if (c == '"' || c == '\\') out_ += '\\';
-      out_ += c;
+    while (!value.empty()) {
+      const auto control =
+          std::find_if(value.begin(), value.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20; });
+      const auto plain = static_cast<std::size_t>(control - value.begin());
+      for (const char c : printable(value.substr(0, plain))) {
+        if (c == '"' || c == '\\') out_ += '\\';
+        out_ += c;
+      }
+      if (control != value.end()) escape(*control);
+      value.remove_prefix(std::min(plain + 1, value.size()));
     }
     out_ += '"';
   }
@@ -86,6 +93,15 @@ public:
   std::string take() { return std::move(out_); }
 
 private:
+  void escape(char control) {
+    constexpr std::string_view hex = "0123456789abcdef";
+    const auto code = static_cast<unsigned char>(control);
+    if (control == '\n')
+      out_ += "\\n";
+    else
+      out_ += std::string("\\u00") + hex[code >> 4U] + hex[code & 0xfU];
+  }
+
   void put(std::monostate) { raw("null"); }
   void put(bool truth) { raw(truth ? "true" : "false"); }
   void put(long count) { whole(count); }

@@ -1,0 +1,178 @@
+// The built-in speeds and feeds against the figures as published, typed a second time, apart from the tables
+// (drilling-speeds.csv, milling-speeds.csv, reaming-speeds.csv, drilling-feeds.csv, deep-holes.csv, chip-loads.csv;
+// each names its sources block by block). Figures are compared as text, so to the printed digit: no tolerance.
+// A figure that was read stands with a source that was read; one that was recalled stands as "from memory".
+
+#include "catch.hpp"
+
+#include <algorithm>
+#include <fstream>
+#include <string>
+#include <vector>
+
+#include <quillside/data/tables.hpp>
+
+using namespace quillside;
+
+namespace {
+
+// --- reading the lists ---
+
+std::vector<std::string> parts_of(const std::string& text, const std::string& between) {
+  std::vector<std::string> parts;
+  std::size_t start = 0;
+  for (auto end = text.find(between); end != std::string::npos; end = text.find(between, start)) {
+    parts.push_back(text.substr(start, end - start));
+    start = end + between.size();
+  }
+  parts.push_back(text.substr(start));
+  return parts;
+}
+
+using Cells = std::vector<std::string>;
+
+/// The lines of a list below its heading, without remarks, cell by cell.
+std::vector<Cells> listed(const std::string& name, const std::string& heading) {
+  std::ifstream file{QUILLSIDE_SOURCE_DIR "/tests/published/" + name};
+  REQUIRE(file);
+  std::vector<Cells> lines;
+  bool headed = false;
+  for (std::string line; std::getline(file, line);) {
+    if (line.empty() || line.front() == '#') continue;
+    if (!headed) {
+      REQUIRE(line == heading);
+      headed = true;
+      continue;
+    }
+    INFO(name << ": " << line);
+    lines.push_back(parts_of(line, ","));
+    REQUIRE(lines.back().size() == parts_of(heading, ",").size());
+  }
+  REQUIRE(headed);
+  return lines;
+}
+
+/// `90 ft/min`, `70 to 80 ft/min`: as a table prints one figure or a range.
+std::string as_printed(const std::string& low, const std::string& high, const std::string& unit) {
+  return (low == high ? low : low + " to " + high) + " " + unit;
+}
+
+// --- sources ---
+
+/// Who published a figure, by words of the citation, and whether the page was read.
+struct Origin {
+  std::string words;
+  std::string status; // seen, memory or derived
+};
+
+bool is_of(const Source& source, const Origin& origin) {
+  const std::string citation = cite(source);
+  const auto words = parts_of(origin.words, " + ");
+  if (!std::all_of(words.begin(), words.end(),
+                   [&](const std::string& word) { return citation.find(word) != std::string::npos; }))
+    return false;
+  if (origin.status == "memory") return source.standing == "from memory";
+  if (origin.status == "derived") return source.standing == "derived";
+  REQUIRE(origin.status == "seen");
+  return source.standing == "published" || source.standing == "reprint" || source.standing == "maker's sheet";
+}
+
+/// A source somebody read: its rows must all be in the lists.
+bool was_read(const Source& source) { return is_of(source, {"", "seen"}); }
+
+// --- speeds ---
+
+struct ListedSpeed {
+  std::string material;
+  std::string condition;
+  std::string hardness;
+  std::string cutter;
+  std::string speed;
+  Origin origin;
+};
+
+std::string hardness_as_printed(const std::string& cell) {
+  if (cell.empty()) return "";
+  const auto blank = cell.find(' ');
+  const auto ends = parts_of(cell.substr(0, blank), "-");
+  REQUIRE(ends.size() == 2);
+  return as_printed(ends[0], ends[1], cell.substr(blank + 1));
+}
+
+/// One for each material, condition and cutter that a line names.
+std::vector<ListedSpeed> listed_speeds(const std::string& name) {
+  std::vector<ListedSpeed> speeds;
+  for (const auto& cells :
+       listed(name, "grade,condition,hardness,cutter,low,high,unit,status,source_words,comment"))
+    for (const auto& material : parts_of(cells[0], " "))
+      for (const auto& condition : parts_of(cells[1], " "))
+        for (const auto& cutter : parts_of(cells[3], " "))
+          speeds.push_back({material, condition, hardness_as_printed(cells[2]), cutter,
+                            as_printed(cells[4], cells[5], cells[6]), {cells[8], cells[7]}});
+  return speeds;
+}
+
+bool same_place(const Tables& tables, const SpeedRow& row, const ListedSpeed& speed) {
+  return row.material == speed.material && row.condition == speed.condition && row.hardness.text == speed.hardness &&
+         row.cutter == speed.cutter && is_of(source_of(tables, row.source), speed.origin);
+}
+
+/// Two figures of one source for one material (soft and hard bronze, say) are two rows.
+std::vector<std::string> figures_at(const Tables& tables, std::span<const SpeedRow> rows, const ListedSpeed& speed) {
+  std::vector<std::string> figures;
+  for (const auto& row : rows)
+    if (same_place(tables, row, speed)) figures.emplace_back(row.speed.text);
+  std::sort(figures.begin(), figures.end());
+  return figures;
+}
+
+std::vector<std::string> figures_listed(const std::vector<ListedSpeed>& speeds, const ListedSpeed& like) {
+  std::vector<std::string> figures;
+  for (const auto& speed : speeds)
+    if (speed.material == like.material && speed.condition == like.condition && speed.hardness == like.hardness &&
+        speed.cutter == like.cutter && speed.origin.words == like.origin.words &&
+        speed.origin.status == like.origin.status)
+      figures.push_back(speed.speed);
+  std::sort(figures.begin(), figures.end());
+  return figures;
+}
+
+struct SpeedTable {
+  std::string list;
+  std::span<const SpeedRow> Tables::*rows;
+};
+
+SpeedTable one_of_the_speed_tables() {
+  return GENERATE(SpeedTable{"drilling-speeds.csv", &Tables::drilling_speeds},
+                  SpeedTable{"milling-speeds.csv", &Tables::milling_speeds},
+                  SpeedTable{"reaming-speeds.csv", &Tables::reaming_speeds});
+}
+
+} // namespace
+
+TEST_CASE("every published speed is in the tables once, to the printed digit") {
+  const Tables tables = builtin_tables();
+  const SpeedTable table = one_of_the_speed_tables();
+  const auto speeds = listed_speeds(table.list);
+  REQUIRE(!speeds.empty());
+  for (const auto& speed : speeds) {
+    INFO(table.list << ": " << speed.material << " " << speed.condition << " " << speed.hardness << " " << speed.cutter
+                    << " " << speed.speed << ", " << speed.origin.words << ", " << speed.origin.status);
+    CHECK(figures_at(tables, tables.*table.rows, speed) == figures_listed(speeds, speed));
+  }
+}
+
+TEST_CASE("every built-in speed whose source was read is published") {
+  const Tables tables = builtin_tables();
+  const SpeedTable table = one_of_the_speed_tables();
+  const auto speeds = listed_speeds(table.list);
+  for (const auto& row : tables.*table.rows) {
+    const Source& source = source_of(tables, row.source);
+    if (!was_read(source)) continue;
+    INFO(row.place.file << ":" << row.place.line << ": " << row.material << " " << row.condition << " "
+                        << row.hardness.text << " " << row.cutter << " " << row.speed.text << ", " << cite(source));
+    CHECK(std::any_of(speeds.begin(), speeds.end(), [&](const ListedSpeed& speed) {
+      return same_place(tables, row, speed) && row.speed.text == speed.speed;
+    }));
+  }
+}
