@@ -68,14 +68,15 @@ std::optional<Typed<const Machine*>> Session::machine(const Call& call,
   return std::nullopt;
 }
 
-const Machine& Session::usual_machine(const std::string& name) const {
+const Machine& Session::usual_machine(const UsualMachine& usual) const {
   try {
-    return find_machine(tables(), name);
+    return find_machine(tables(), usual.name);
   } catch (Fault& fault) {
     // Nobody typed it: the settings file is wrong, not the words.
+    const std::string file = settings_file(config_);
     fault.kind = FaultKind::data;
-    fault.place = Place{settings_file(config_), 1, 1};
-    fault.message = settings_file(config_) + ": machine " + fault.message;
+    fault.place = Place{file, usual.line, usual.column};
+    fault.message = file + ":" + std::to_string(usual.line) + ":" + std::to_string(usual.column) + ": " + fault.message;
     throw;
   }
 }

@@ -37,7 +37,7 @@ public:
   [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;
 
 private:
-  [[nodiscard]] const Machine& usual_machine(const std::string& name) const;
+  [[nodiscard]] const Machine& usual_machine(const UsualMachine& usual) const;
 
   std::optional<std::string> variable_;
   std::string config_;

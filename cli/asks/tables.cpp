@@ -2,6 +2,8 @@
 #include <quillside/words/fault.hpp>
 #include <quillside/words/suggest.hpp>
 
+#include <algorithm>
+
 #include "asks.hpp"
 
 namespace quillside::cli {
@@ -26,7 +28,8 @@ void nothing_behind(const Call& call) {
 Reply check(const Call& call, const Session& session) {
   if (call.words.size() < 2) throw wrong_word("check", "needs a table file behind it");
   std::vector<TableFileText> files;
-  for (std::size_t i = 1; i < call.words.size(); ++i) files.push_back(read_table_file(call.words[i]));
+  for (auto word = call.words.begin() + 1; word != call.words.end(); ++word)
+    if (std::find(call.words.begin() + 1, word, *word) == word) files.push_back(read_table_file(*word));
   std::vector<TableText> texts;
   for (const auto& file : files) texts.push_back({file.path, file.text});
   auto checked = check_files(session.builtin(), texts);

@@ -185,7 +185,7 @@ TEST_CASE("the flags of the batch hold for every line that does not say otherwis
   CHECK(batch.records[3]["verdict"] == "do not");
 }
 
-TEST_CASE("--tables of the batch holds for its lines, and a line's own goes in its place") {
+TEST_CASE("flag --tables of the batch holds for its lines, and a line's own goes in its place") {
   const Folder folder;
   const auto file = folder.write("own.toml", "[source.mine]\nauthor = \"me\"\ntitle = \"t\"\nstanding = \"own bench\"\n"
                                              "[[machine]]\nkey = \"attic\"\nname = \"my drill\"\nkind = \"mill\"\n"
@@ -246,7 +246,7 @@ TEST_CASE("a line that is no UTF-8, or holds a control character, is an error re
   CHECK(batch.err.find('\x1b') == std::string::npos);
 }
 
-TEST_CASE("- is standard input, as nothing is") {
+TEST_CASE("a dash is standard input, as nothing is") {
   CHECK(from_input({"size no30", "size F"}, "batch -").records == from_input({"size no30", "size F"}).records);
   CHECK(from_input({"size no30"}, "batch -").records.size() == 1);
 }

@@ -394,7 +394,7 @@ TEST_CASE("no burr is set over its mark, nor any end of its band") {
   }
 }
 
-TEST_CASE("--units metric changes the text and none of the numbers of the record") {
+TEST_CASE("flag --units metric changes the text and none of the numbers of the record") {
   for (const auto* line : {"drill 1/8in 303 --machine pillar --thick 6mm --leave 1mm", "drill no30 C360 --depth 20mm",
                            "mill 3mm 416 --machine bench", "mill 1/8in brass --width 1mm"}) {
     INFO(line);

@@ -24,6 +24,5 @@ TEST_CASE("a machine and a speed of one's own go over the built-in ones") {
   CHECK_THAT(answer["found"]["wanted_spindle_speed"]["value"].get<double>(), test::WithinAbs(2080.8, 0.1));
   CHECK(answer["set"]["spindle_speed"]["value"] == 1400);
   CHECK(answer["set"]["step"] == "3");
-  for (const auto& source : answer["sources"])
-    CHECK(source["id"] != "mh-drilling-stainless");
+  for (const auto& source : answer["sources"]) CHECK(source["id"] != "mh-drilling-stainless");
 }

@@ -91,7 +91,7 @@ const std::string ask = "drill 1/4 303@annealed";
 
 } // namespace
 
-TEST_CASE("--tables: a row with the same five words replaces the built-in one, its source with it") {
+TEST_CASE("flag --tables: a row with the same five words replaces the built-in one, its source with it") {
   const Folder folder;
   const Json built_in = answer_of(ask);
   const std::string built_in_source = speed_source(built_in);
@@ -199,7 +199,7 @@ TEST_CASE("$XDG_CONFIG_HOME/quillside/tables/*.toml in the order of the names, e
   CHECK(speed_source(answer_of(ask, both)) == "fast");
 }
 
-TEST_CASE("--tables over $QUILLSIDE_TABLES over the folder of the user over the built-in tables") {
+TEST_CASE("flag --tables over $QUILLSIDE_TABLES over the folder of the user over the built-in tables") {
   const Folder folder;
   (void)folder.write("quillside/tables/a.toml", same_five("folder", "30 ft/min"));
   const auto variable = folder.write("variable.toml", same_five("variable", "60 ft/min"));

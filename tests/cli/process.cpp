@@ -168,7 +168,7 @@ TEST_CASE("not on a terminal there are no escape bytes, whatever the environment
   }
 }
 
-TEST_CASE("--large: the first number in digits of #, five lines tall, before the answer") {
+TEST_CASE("flag --large: the first number in digits of #, five lines tall, before the answer") {
   const Process plain = run("drill no30 303 --machine pillar");
   const Process large = run("drill no30 303 --machine pillar --large");
   CHECK(large.exit == 0);

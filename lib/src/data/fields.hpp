@@ -63,7 +63,7 @@ void fields(Row& row, V& visit) {
         row.metal);
   visit(Field{"family", "\"stainless\"", "the less specific material that answers when this one has no row"},
         row.family);
-  visit(Field{"aliases", "[\"ss303\"]", "what else people type"}, row.aliases);
+  visit(Field{"aliases", "[\"our 303\"]", "what else people type"}, row.aliases);
   visit(Field{"group", "true", "a family row, no grade of its own"}, row.group);
   visit(Field{"layers", "[\"1084\", \"1095\"]", "of a layered metal: the slowest layer answers"}, row.layers);
   visit(source_field, row.source);
@@ -219,7 +219,7 @@ void fields(Row& row, V& visit) {
 template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, Limit>
 void fields(Row& row, V& visit) {
-  visit(key_field, row.key);
+  visit(Field{"key", "\"band_below\"", "which limit", true}, row.key);
   visit.amount(row);
   visit(Field{"what", "\"low end of a band that one source gives, times its value\"", "", true}, row.what);
   visit(source_field, row.source);
@@ -268,11 +268,13 @@ template <class T, class V> void kinds(T& tables, V&& visit) {
   (std::make_index_sequence<kind_names.size()>{});
 }
 
-/// act(rows of one, rows of the other) for every kind.
-template <class A, class B, class F> void pair_up(A& one, B& other, F&& act) {
+/// visit(name, rows of one, rows of the other) for every kind.
+template <class A, class B, class V> void kinds_of_both(A& one, B& other, V&& visit) {
   auto ones = members_of(one);
   auto others = members_of(other);
-  [&]<std::size_t... i>(std::index_sequence<i...>) { (act(std::get<i>(ones), std::get<i>(others)), ...); }
+  [&]<std::size_t... i>(std::index_sequence<i...>) {
+    (visit(kind_names[i], std::get<i>(ones), std::get<i>(others)), ...);
+  }
   (std::make_index_sequence<kind_names.size()>{});
 }
 

@@ -112,8 +112,12 @@ private:
     reader.finish();
     // A row with a fault is kept all the same, so that the words it names are checked too; the tables are not used
     // then.
-    if (faults_.size() == faults_before)
-      if (const std::string wrong = wrong_as_a_whole(row, kind); !wrong.empty()) fault(entry, wrong, "");
+    if (faults_.size() == faults_before) {
+      const WrongRow wrong = wrong_as_a_whole(row, kind);
+      const toml::node* at_fault = wrong.key.empty() ? nullptr : entry.get(wrong.key);
+      if (at_fault != nullptr && at_fault->is_array()) at_fault = at_fault->as_array()->get(wrong.entry);
+      if (!wrong.what.empty()) fault(at_fault == nullptr ? entry : *at_fault, wrong.what, "");
+    }
     std::vector<Row> read;
     reader.rows(row, read);
     for (const auto& one : read) put(one, rows);
@@ -191,14 +195,15 @@ private:
 };
 
 void take_over(const Tables& base, Storage& storage) {
-  pair_up(storage, base, [](auto& to, const auto& from) { to.assign(from.begin(), from.end()); });
+  kinds_of_both(storage, base,
+                [](std::string_view, auto& to, const auto& from) { to.assign(from.begin(), from.end()); });
   storage.files.assign(base.texts.begin(), base.texts.end());
   storage.below = base.owner;
 }
 
 Tables view_of(const std::shared_ptr<Storage>& storage) {
   Tables tables;
-  pair_up(tables, *storage, [](auto& to, const auto& from) { to = from; });
+  kinds_of_both(tables, *storage, [](std::string_view, auto& to, const auto& from) { to = from; });
   tables.texts = storage->files;
   tables.owner = storage;
   return tables;

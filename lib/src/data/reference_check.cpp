@@ -65,19 +65,22 @@ private:
       const Material* other = blamed == names[i].second ? names[i - 1].second : names[i].second;
       add(blamed->place, "'" + names[i].first + "' already means " + std::string(other->key), "a name of its own");
     }
-    for (const auto& material : materials) {
-      const Material* up = &material;
-      for (std::size_t steps = 0; up != nullptr && !up->family.empty(); ++steps) {
-        if (steps > materials.size()) {
-          add(material.place, "the family of '" + std::string(material.key) + "' leads back to itself",
-              "a family above it");
-          break;
-        }
-        const auto next =
-            std::find_if(materials.begin(), materials.end(), [&](const Material& m) { return m.key == up->family; });
-        up = next == materials.end() ? nullptr : &*next;
-      }
+    for (const auto& material : materials)
+      if (is_checked(material.place) && is_its_own_family(materials, material))
+        add(material.place, "the family of '" + std::string(material.key) + "' leads back to itself",
+            "a family above it");
+  }
+
+  /// Whether the way up from a material comes back to it.
+  static bool is_its_own_family(const std::vector<Material>& materials, const Material& material) {
+    std::string_view family = material.family;
+    for (std::size_t steps = 0; !family.empty() && steps <= materials.size(); ++steps) {
+      if (family == material.key) return true;
+      const auto up =
+          std::find_if(materials.begin(), materials.end(), [&](const Material& m) { return m.key == family; });
+      family = up == materials.end() ? std::string_view{} : up->family;
     }
+    return false;
   }
 
   [[nodiscard]] bool is_checked(const RowPlace& place) const {

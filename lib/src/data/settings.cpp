@@ -29,7 +29,7 @@ public:
         if (const auto units = one_of("units", value, {"inch", "metric"}))
           settings.units = *units == "inch" ? UnitSystem::inch : UnitSystem::metric;
       } else if (key == "machine") {
-        settings.machines = words_of("machine", value);
+        settings.machines = machines_of("machine", value);
       } else if (key == "paper") {
         settings.paper = one_of("paper", value, {"a4", "letter", "a3", "tabloid"});
       } else {
@@ -66,19 +66,24 @@ private:
   }
 
   /// A name, or a list of names.
-  std::vector<std::string> words_of(std::string_view key, const toml::node& node) {
-    if (const auto text = node.value_exact<std::string>()) return {*text};
-    std::vector<std::string> words;
+  std::vector<UsualMachine> machines_of(std::string_view key, const toml::node& node) {
+    std::vector<UsualMachine> machines;
+    const auto add = [&](const std::string& name, const toml::node& at) {
+      const At place = place_of(at);
+      machines.push_back({name, place.line, place.column});
+    };
     const auto* array = node.as_array();
-    if (array == nullptr)
+    if (const auto text = node.value_exact<std::string>())
+      add(*text, node);
+    else if (array == nullptr)
       wrong(node.source(), "'" + std::string(key) + "' is a name in quotes, or a list of them");
     else
       for (const auto& entry : *array)
-        if (const auto text = entry.value_exact<std::string>())
-          words.push_back(*text);
+        if (const auto name = entry.value_exact<std::string>())
+          add(*name, entry);
         else
           wrong(entry.source(), "'" + std::string(key) + "' holds names in quotes");
-    return words;
+    return machines;
   }
 
   std::string path_;

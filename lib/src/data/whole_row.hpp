@@ -1,18 +1,32 @@
 #pragma once
-// What a row must be as a whole, beyond what each of its fields is: empty when it is right, else what is wrong.
+// What a row must be as a whole, beyond what each of its fields is.
 
 #include <algorithm>
 #include <array>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include <quillside/data/tables.hpp>
+#include <quillside/words/fault.hpp>
 
 namespace quillside {
 
-template <class Row> std::string wrong_as_a_whole(const Row&, std::string_view) { return {}; }
+/// What is wrong, and the key whose value is at fault where it is one; all empty when the row is right.
+struct WrongRow {
+  std::string what;
+  std::string_view key;
+  std::size_t entry = 0; // of a list
 
-inline std::string wrong_as_a_whole(const SpeedRow& row, std::string_view kind) {
+  WrongRow() = default;
+  WrongRow(std::string wrong, std::string_view at = {}, std::size_t in_list = 0)
+      : what(std::move(wrong)), key(at), entry(in_list) {}
+  WrongRow(const char* wrong) : what(wrong) {}
+};
+
+template <class Row> WrongRow wrong_as_a_whole(const Row&, std::string_view) { return {}; }
+
+inline WrongRow wrong_as_a_whole(const SpeedRow& row, std::string_view kind) {
   if (row.speed.given() == row.spindle_speed.given())
     return "a speed row gives 'speed', or (a burr_speed) 'spindle_speed'; one of them";
   if (kind != "burr_speed" && (row.spindle_speed.given() || row.diameter.given() || row.hand))
@@ -22,17 +36,17 @@ inline std::string wrong_as_a_whole(const SpeedRow& row, std::string_view kind) 
   return {};
 }
 
-inline std::string wrong_as_a_whole(const SpeedRatio& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const SpeedRatio& row, std::string_view) {
   return row.ratio.range.low > 0 ? "" : "a ratio of speeds is above 0";
 }
 
-inline std::string wrong_as_a_whole(const DrillingFeed& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const DrillingFeed& row, std::string_view) {
   if (row.feed.given() == row.share.given()) return "a drilling_feed gives 'feed' or 'share'; one of them";
   const bool above_zero = row.feed.given() ? row.feed.range.low > mm_per_rev(0) : row.share.range.low > 0;
   return above_zero ? "" : "a feed is above 0";
 }
 
-inline std::string wrong_as_a_whole(const ChipLoad& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const ChipLoad& row, std::string_view) {
   if (row.points.empty() == !row.share.given())
     return "a chip_load gives 'diameters' with 'loads', or 'share' with 'diameter'; one of them";
   if (row.share.given() && !row.diameter.given()) return "a share of the diameter needs the 'diameter' it holds for";
@@ -46,39 +60,77 @@ inline std::string wrong_as_a_whole(const ChipLoad& row, std::string_view) {
   return {};
 }
 
-inline std::string wrong_as_a_whole(const DeepHole& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const DeepHole& row, std::string_view) {
   return row.speed_cut.range.high < 1 && row.feed_cut.range.high < 1 ? "" : "a cut in speed or feed is less than 100 %";
 }
 
-inline std::string wrong_as_a_whole(const PeckRow& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const PeckRow& row, std::string_view) {
   const bool bites = row.first.range.low >= 0.1 && row.next.range.low >= 0.1 && row.deep_next.range.low >= 0.1;
   return bites ? "" : "a peck is at least 0.1 diameters";
 }
 
-inline std::string wrong_as_a_whole(const DrillPointRow& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const DrillPointRow& row, std::string_view) {
   return row.point.range.low >= degrees(30) && row.point.range.high <= degrees(175)
              ? ""
              : "a drill's point is 30 to 175 deg";
 }
 
-inline std::string wrong_as_a_whole(const Machine& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const Machine& row, std::string_view) {
   if (!(row.range.low > rev_per_min(0))) return "a spindle speed is above 0";
   if (row.top_speed.given() && row.top_speed.range.low < row.range.low)
     return "'top_speed' is below the slowest speed: nothing is left to run at";
   return row.dial.given() && !(row.dial.range.low > mm(0)) ? "'dial' is above 0" : "";
 }
 
-inline std::string wrong_as_a_whole(const SizeRow& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const HardnessRow& row, std::string_view) {
+  return row.hb > 0 ? WrongRow{} : WrongRow{"'hb' is above 0", "hb"};
+}
+
+inline WrongRow wrong_as_a_whole(const Instrument& row, std::string_view) {
+  for (const auto read : {+[](std::string_view text) { read_length_range(text); },
+                          +[](std::string_view text) { read_angle_range(text); }}) {
+    try {
+      read(row.error);
+      return {};
+    } catch (const Fault&) {
+      continue; // the other kind, perhaps
+    }
+  }
+  return {"'" + std::string(row.error) + "' is no length and no angle", "error"};
+}
+
+inline bool lists(Words words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+inline WrongRow wrong_as_a_whole(const Caution& row, std::string_view) {
+  for (std::size_t i = 0; i < row.when.size(); ++i) {
+    const std::string_view tag = row.when[i];
+    const auto colon = tag.find(':');
+    const std::string_view about = tag.substr(0, colon);
+    if (colon == std::string_view::npos || colon + 1 == tag.size() || !lists(caution_tags, about))
+      return {"\'" + std::string(tag) + "' is no tag: ask:, metal:, cutter:, machine: or flag: and a word", "when", i};
+    for (std::string_view rest = tag.substr(colon + 1); about == "metal" && !rest.empty();) {
+      const auto bar = std::min(rest.find('|'), rest.size());
+      if (!lists(metals, rest.substr(0, bar)))
+        return {"\'" + std::string(rest.substr(0, bar)) + "\' is no metal", "when", i};
+      rest.remove_prefix(std::min(bar + 1, rest.size()));
+    }
+  }
+  return {};
+}
+
+inline WrongRow wrong_as_a_whole(const SizeRow& row, std::string_view) {
   return row.length() > mm(0) ? "" : "a size is above 0";
 }
 
-inline std::string wrong_as_a_whole(const Material& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const Material& row, std::string_view) {
   return row.key.find('@') != std::string_view::npos ? "a material's key has no '@': that parts it from its condition"
                                                      : "";
 }
 
 /// Every limit the jobs ask for, and what its value may be.
-inline std::string wrong_as_a_whole(const Limit& row, std::string_view) {
+inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
   struct Known {
     std::string_view key;
     bool length;

@@ -10,6 +10,7 @@
 #include <quillside/words/suggest.hpp>
 
 #include "../data/fields.hpp"
+#include "../data/same_row.hpp"
 #include "telling.hpp"
 
 namespace quillside {
@@ -86,10 +87,14 @@ std::vector<Member> described(const Tables& tables, const FoundRow& found, Value
           {"overrides", std::move(overrides)}};
 }
 
-/// A row of the user goes over the built-in row of the same name.
+/// The row below that a row of the user goes over, as FILE:LINE; nothing when it goes over none.
 template <class Row> Value overridden(std::span<const Row> below, const Row& row) {
-  const Row* under = find_key(below, key_of(row));
-  return under == nullptr || under->place.file == row.place.file ? Value{} : place_of(under->place);
+  const auto stands_below = [&](const Row& other) {
+    return other.place.file == row.place.file && other.place.line == row.place.line;
+  };
+  if (std::any_of(below.begin(), below.end(), stands_below)) return {};
+  const auto under = std::find_if(below.begin(), below.end(), [&](const Row& other) { return replaces(row, other); });
+  return under == below.end() ? Value{} : place_of(under->place);
 }
 
 template <class Row> std::string_view source_id(const Row& row) {
@@ -112,21 +117,23 @@ void tell_source(Telling& telling, std::string_view kind, std::string_view sourc
 }
 
 /// The speeds, feeds and points that answer for a material: its own and its families'.
-Value rows_for(const Tables& tables, Telling& telling, const Material& material) {
+Value rows_for(const Tables& tables, const Tables& below, Telling& telling, const Material& material) {
   std::vector<const Material*> materials;
   for (const auto* layer : layers_of(tables, material))
     for (const auto* one : chain_of(tables, *layer)) materials.push_back(one);
   std::vector<Value> rows;
-  kinds(tables, [&]<class Row>(std::string_view kind, const std::span<const Row>& all) {
-    for (const auto& row : all) {
-      if (!is_for(row, materials)) continue;
-      std::vector<Member> one{{"kind", kind}};
-      for (auto& member : described(tables, {kind, source_id(row), row.place}, Value{}))
-        one.push_back(std::move(member));
-      rows.emplace_back(std::move(one));
-      tell_source(telling, kind, source_id(row));
-    }
-  });
+  kinds_of_both(
+      tables, below,
+      [&]<class Row>(std::string_view kind, const std::span<const Row>& all, const std::span<const Row>& under) {
+        for (const auto& row : all) {
+          if (!is_for(row, materials)) continue;
+          std::vector<Member> one{{"kind", kind}};
+          for (auto& member : described(tables, {kind, source_id(row), row.place}, overridden(under, row)))
+            one.push_back(std::move(member));
+          rows.emplace_back(std::move(one));
+          tell_source(telling, kind, source_id(row));
+        }
+      });
   return rows;
 }
 
@@ -179,21 +186,18 @@ Answer show_row(const Tables& tables, const Tables& below, std::string_view name
   };
   if (const Material* material = material_named(tables, name)) {
     tell({"material", material->source, material->place}, overridden(below.materials, *material));
-    answer.findings.push_back({"rows", rows_for(tables, telling, *material)});
+    answer.findings.push_back({"rows", rows_for(tables, below, telling, *material)});
     return answer;
   }
   bool found = false;
-  auto lower = below;
-  pair_up(tables, lower, [&]<class Row>(const std::span<const Row>& rows, const std::span<const Row>& under) {
-    const Row* row = found ? nullptr : find_key(rows, name);
-    if (row == nullptr) return;
-    found = true;
-    std::string_view kind;
-    kinds(tables, [&]<class Other>(std::string_view one, const std::span<const Other>&) {
-      if constexpr (std::same_as<Row, Other>) kind = one;
-    });
-    tell({kind, source_id(*row), row->place}, overridden(under, *row));
-  });
+  kinds_of_both(
+      tables, below,
+      [&]<class Row>(std::string_view kind, const std::span<const Row>& rows, const std::span<const Row>& under) {
+        const Row* row = found ? nullptr : find_key(rows, name);
+        if (row == nullptr) return;
+        found = true;
+        tell({kind, source_id(*row), row->place}, overridden(under, *row));
+      });
   if (!found) throw nothing_named(tables, name);
   return answer;
 }

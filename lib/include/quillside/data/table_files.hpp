@@ -39,9 +39,14 @@ TableFileText read_table_file(const std::string& path);
 std::string read_text_file(const std::string& path);
 
 /// $XDG_CONFIG_HOME/quillside/settings.toml.
+struct UsualMachine {
+  std::string name;
+  int line = 0; // where the settings file names it
+  int column = 0;
+};
 struct Settings {
   std::optional<UnitSystem> units;
-  std::vector<std::string> machines; // the usual ones; the first that suits the ask is taken
+  std::vector<UsualMachine> machines; // the usual ones; the first that suits the ask is taken
   std::optional<std::string> paper;
 };
 

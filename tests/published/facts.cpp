@@ -1,0 +1,66 @@
+// Facts of the trade that the tables have to keep to (common practice, no source, unless one is named), and what every
+// grade can be asked.
+
+#include "catch.hpp"
+
+#include <quillside/data/choose.hpp>
+#include <quillside/job/burr.hpp>
+#include <quillside/job/drill.hpp>
+#include <quillside/job/mill.hpp>
+
+using namespace quillside;
+
+namespace {
+
+SpeedChoice chosen(const Tables& tables, const char* ask, const char* material, const char* cutter) {
+  const SpeedResult result = choose_speed(tables, ask, read_work(tables, material), cutter);
+  REQUIRE(std::holds_alternative<SpeedChoice>(result));
+  return std::get<SpeedChoice>(result);
+}
+
+} // namespace
+
+TEST_CASE("stainless is drilled with a 135 deg point, other metals with 118 (common practice, no source)") {
+  const Tables tables = builtin_tables();
+  for (const auto* grade : {"303", "304", "316", "410", "416", "420", "440C", "17-4PH"})
+    CHECK(choose_drill_point(tables, read_work(tables, grade)).point.range.low == degrees(135));
+  for (const auto* grade : {"1018", "1084", "O1", "C360", "C752", "6061"})
+    CHECK(choose_drill_point(tables, read_work(tables, grade)).point.range.low == degrees(118));
+}
+
+TEST_CASE("no carbide speed is the first value for HSS in nickel silver") {
+  // A maker's sheet for carbide in nickel silver begins at 350 ft/min; HSS there is a tenth to a third of that.
+  const Tables tables = builtin_tables();
+  for (const auto* grade : {"C752", "C757", "C770", "C792", "nickel-silver"}) {
+    for (const auto* ask : {"drill", "mill"}) {
+      const SpeedChoice choice = chosen(tables, ask, grade, "hss");
+      INFO(ask << " " << grade);
+      CHECK(choice.row->cutter == "hss");
+      CHECK(choice.ratio == nullptr);
+      CHECK(choice.band.first < ft_per_min(200));
+      CHECK(source_of(tables, choice.row->source).standing != "published");
+    }
+  }
+}
+
+TEST_CASE("every material can be asked of a drill, an end mill and a burr") {
+  const Tables tables = builtin_tables();
+  for (const auto& material : tables.materials) {
+    const Typed<Work> work{{&material, {}, {}}, std::string(material.key)};
+    const Typed<NamedSize> size{{"1/8", inches(1, 8)}, "1/8"};
+    for (const auto* name : {"hss", "carbide"}) {
+      INFO(material.key << " " << name);
+      CHECK(drill(tables, {size, work, {&find_cutter(tables, name, "drill"), name}}).verdict == "go");
+      CHECK(mill(tables, {size, work, {&find_cutter(tables, name, "mill"), name}}).verdict == "go");
+      CHECK(burr(tables, {size, work, {&find_cutter(tables, name, "burr"), name}}).verdict == "go");
+    }
+  }
+}
+
+TEST_CASE("a layered metal goes by its hardest layer's row, never faster than any of its layers") {
+  const Tables tables = builtin_tables();
+  const auto layered = chosen(tables, "drill", "layered-steel", "hss").band.first;
+  const Work work = read_work(tables, "layered-steel");
+  for (const auto* layer : layers_of(tables, *work.material))
+    CHECK(layered <= chosen(tables, "drill", std::string(layer->key).c_str(), "hss").band.first);
+}
