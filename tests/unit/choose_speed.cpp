@@ -231,3 +231,12 @@ TEST_CASE("a number past the table of comparisons is past every row; one below i
   CHECK(std::holds_alternative<PastLastRow>(choose_speed(tables, "drill", read_work(tables, "G1@60HRC"), "hss")));
   CHECK(chosen(tables, "G1@60HRB").below_softest);
 }
+
+TEST_CASE("of one material's rows those that state a hardness are the more specific") {
+  const auto tables = tables_of(drilling("G1", "90 ft/min", soft) +
+                                drilling("G1", "40 ft/min", "condition = \"annealed\"\nusual = true", "b"));
+  const SpeedChoice choice = chosen(tables, "G1");
+  CHECK_THAT(first(choice), WithinRel(90.0, rounding));
+  REQUIRE(choice.others.size() == 1);
+  CHECK(choice.others.front()->source == "b");
+}

@@ -179,6 +179,13 @@ Rows usual_of_each_source(Rows rows) {
   return kept;
 }
 
+/// A row that states a hardness is more specific than one that does not: where there is one, the others are passed
+/// over.
+Rows most_specific(Rows rows) {
+  Rows stating = only(rows, [](const SpeedRow* row) { return row->hardness.given(); });
+  return stating.empty() ? rows : stating;
+}
+
 /// The rows of that condition; a row that names neither condition nor hardness holds for any.
 std::optional<Picked> pick_by_condition(const Rows& rows, std::string_view condition) {
   Rows fitting = with_condition(rows, condition);
@@ -186,7 +193,7 @@ std::optional<Picked> pick_by_condition(const Rows& rows, std::string_view condi
     fitting = only(rows, [](const SpeedRow* row) { return row->condition.empty() && !row->hardness.given(); });
   if (fitting.empty()) return std::nullopt;
   Picked picked;
-  picked.rows = usual_of_each_source(std::move(fitting));
+  picked.rows = usual_of_each_source(most_specific(std::move(fitting)));
   return picked;
 }
 
@@ -196,7 +203,7 @@ std::optional<Picked> pick_usual(const Rows& rows) {
   Rows usual = only(rows, [](const SpeedRow* row) { return row->usual; });
   if (usual.empty()) usual = with_condition(rows, {});
   if (usual.empty()) return std::nullopt;
-  usual = slowest_of_each_source(std::move(usual));
+  usual = slowest_of_each_source(most_specific(std::move(usual)));
   const auto first =
       std::find_if(usual.begin(), usual.end(), [](const SpeedRow* row) { return !row->condition.empty(); });
   const std::string_view condition = first == usual.end() ? std::string_view{} : (*first)->condition;

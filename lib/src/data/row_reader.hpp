@@ -174,7 +174,7 @@ public:
     try {
       row.ratio = read_ratio_range(row.value).low;
     } catch (const Fault&) {
-      attempt(node_, "value", [&] { row.length = read_length_range(row.value).low; });
+      attempt(*node_.get("value"), "value", [&] { row.length = read_length_range(row.value).low; });
     }
   }
 

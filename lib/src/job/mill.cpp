@@ -57,23 +57,26 @@ void tell_chip_load(const Tables& tables, Telling& telling, const ChipChoice& ch
   if (chip.slot_reduced)
     telling.because_of_row("full slot", "the page takes " + std::string(chip.row->slot.text) + " of it in a full slot",
                            measure(chip.row->slot.range.low), chip.row->source);
-  const std::string_view standing = source_of(tables, chip.row->source).standing;
+  const Source& source = source_of(tables, chip.row->source);
+  const bool weak = chip.other_cutter || source.standing == "derived" || source.standing == "from memory";
+  const std::string rule =
+      chip.other_cutter ? "the row of " + std::string(chip.row->cutter) : std::string(source.title);
   if (chip.scaled) {
     telling.flag("chip-scaled");
     const Length printed = chip.row->points.front().diameter;
     telling.word("printed", print_fraction(printed).value_or(print_length(printed, UnitSystem::metric)));
-    telling.word("held", chip.held_against == nullptr
-                             ? ""
-                             : ", held within " + std::string(chip.held_against->share.text) + " of the diameter");
+    telling.word("held",
+                 (weak ? " (" + rule + ")" : "") +
+                     (chip.held_against == nullptr
+                          ? ""
+                          : ", held within " + std::string(chip.held_against->share.text) + " of the diameter"));
     if (chip.held_against != nullptr)
       telling.because_of_row("held against", describe(*chip.held_against, diameter), Answer::of(chip.band),
                              chip.held_against->source);
-  }
-  if (chip.other_cutter || standing == "derived" || standing == "from memory") {
+  } else if (weak) {
     telling.flag("chip-weak");
-    telling.word("standing", standing == "from memory" ? "FROM MEMORY" : "DERIVED");
-    telling.word("cite", chip.other_cutter ? "the row of " + std::string(chip.row->cutter)
-                                           : std::string(source_of(tables, chip.row->source).title));
+    telling.word("standing", source.standing == "from memory" ? "FROM MEMORY" : "DERIVED");
+    telling.word("cite", rule);
   }
 }
 
