@@ -3,6 +3,12 @@
 
 #include "catch.hpp"
 
+#include <algorithm>
+#include <cctype>
+#include <map>
+#include <string>
+#include <vector>
+
 #include <quillside/data/choose.hpp>
 #include <quillside/job/burr.hpp>
 #include <quillside/job/drill.hpp>
@@ -63,4 +69,61 @@ TEST_CASE("a layered metal goes by its hardest layer's row, never faster than an
   const Work work = read_work(tables, "layered-steel");
   for (const auto* layer : layers_of(tables, *work.material))
     CHECK(layered <= chosen(tables, "drill", std::string(layer->key).c_str(), "hss").band.first);
+}
+
+namespace {
+
+template <class Row> void sources_resolve(const Tables& tables, std::span<const Row> rows) {
+  for (const auto& row : rows) {
+    INFO(row.place.file << ":" << row.place.line);
+    CHECK(source_of(tables, row.source).key == row.source);
+  }
+}
+
+std::string in_small_letters(std::string_view text) {
+  std::string small{text};
+  std::transform(small.begin(), small.end(), small.begin(),
+                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  return small;
+}
+
+} // namespace
+
+TEST_CASE("every row has a source that is known") {
+  const Tables tables = builtin_tables();
+  sources_resolve(tables, tables.materials);
+  sources_resolve(tables, tables.cutters);
+  sources_resolve(tables, tables.drilling_speeds);
+  sources_resolve(tables, tables.milling_speeds);
+  sources_resolve(tables, tables.reaming_speeds);
+  sources_resolve(tables, tables.burr_speeds);
+  sources_resolve(tables, tables.speed_ratios);
+  sources_resolve(tables, tables.drilling_feeds);
+  sources_resolve(tables, tables.chip_loads);
+  sources_resolve(tables, tables.deep_holes);
+  sources_resolve(tables, tables.pecks);
+  sources_resolve(tables, tables.drill_points);
+  sources_resolve(tables, tables.lip_reliefs);
+  sources_resolve(tables, tables.fluids);
+  sources_resolve(tables, tables.machines);
+  sources_resolve(tables, tables.sizes);
+  sources_resolve(tables, tables.hardness);
+  sources_resolve(tables, tables.limits);
+  sources_resolve(tables, tables.readings);
+  sources_resolve(tables, tables.cautions);
+}
+
+TEST_CASE("no name leads to two metals, in either case of letters") {
+  const Tables tables = builtin_tables();
+  std::map<std::string, std::string> owner;
+  for (const auto& material : tables.materials) {
+    std::vector<std::string_view> names{material.key};
+    names.insert(names.end(), material.aliases.begin(), material.aliases.end());
+    for (const auto& name : names) {
+      const auto [place, fresh] = owner.emplace(in_small_letters(name), material.key);
+      INFO(name << " is " << place->second << " and " << material.key);
+      CHECK(fresh);
+      CHECK(read_work(tables, std::string(name)).material->key == material.key);
+    }
+  }
 }

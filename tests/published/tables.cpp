@@ -186,3 +186,119 @@ TEST_CASE("every built-in speed whose source was read is published") {
     }));
   }
 }
+
+// --- feeds ---
+
+namespace {
+
+/// `0.001 in/tooth`, `0.0003 to 0.0007 in/tooth`, as a row of points is compared: figures only, by their ends.
+struct ListedChip {
+  std::string material;
+  std::string cutter;
+  std::vector<ChipPoint> points;
+  std::string share;
+  std::string first;
+  Origin origin;
+};
+
+Length length_of(const std::string& figure, const std::string& unit) {
+  return read_length_range(figure + " " + unit).low;
+}
+
+ChipPoint point_of(const std::string& cell, const std::string& unit) {
+  const auto halves = parts_of(cell, ":");
+  REQUIRE(halves.size() == 2);
+  const auto ends = parts_of(halves[1], "-");
+  return {length_of(halves[0], unit),
+          read_feed_per_tooth_range(as_printed(ends.front(), ends.back(), unit + "/tooth"))};
+}
+
+std::vector<ListedChip> listed_chips() {
+  std::vector<ListedChip> chips;
+  for (const auto& cells : listed("chip-loads.csv", "grade,cutter,points,share,unit,status,source_words,comment"))
+    for (const auto& material : parts_of(cells[0], " ")) {
+      ListedChip chip{material, cells[1], {}, "", "", {cells[6], cells[5]}};
+      if (!cells[2].empty())
+        for (const auto& point : parts_of(cells[2], " ")) chip.points.push_back(point_of(point, cells[4]));
+      if (!cells[3].empty()) {
+        const auto share = parts_of(cells[3], "-");
+        REQUIRE(share.size() == 3);
+        chip.share = as_printed(share[0], share[2], "%");
+        chip.first = share[1] + " %";
+      }
+      chips.push_back(chip);
+    }
+  return chips;
+}
+
+bool same_point(const ChipPoint& a, const ChipPoint& b) {
+  return a.diameter == b.diameter && a.load.low == b.load.low && a.load.high == b.load.high;
+}
+
+bool is_that(const Tables& tables, const ChipLoad& row, const ListedChip& chip) {
+  return row.material == chip.material && row.cutter == chip.cutter && row.share.text == chip.share &&
+         row.first.text == chip.first && is_of(source_of(tables, row.source), chip.origin) &&
+         std::equal(row.points.begin(), row.points.end(), chip.points.begin(), chip.points.end(), same_point);
+}
+
+struct ListedFeed {
+  std::string diameter;
+  std::string feed;
+  Origin origin;
+};
+
+std::vector<ListedFeed> listed_feeds() {
+  std::vector<ListedFeed> feeds;
+  for (const auto& cells : listed("drilling-feeds.csv", "from,to,low,high,unit,status,source_words"))
+    feeds.push_back(
+        {as_printed(cells[0], cells[1], "in"), as_printed(cells[2], cells[3], cells[4]), {cells[6], cells[5]}});
+  return feeds;
+}
+
+bool is_that(const Tables& tables, const DrillingFeed& row, const ListedFeed& feed) {
+  return row.material.empty() && row.cutter.empty() && row.diameter.text == feed.diameter &&
+         row.feed.text == feed.feed && is_of(source_of(tables, row.source), feed.origin);
+}
+
+struct ListedDepth {
+  std::string depth;
+  std::string speed_cut;
+  std::string feed_cut;
+  Origin origin;
+};
+
+std::vector<ListedDepth> listed_depths() {
+  std::vector<ListedDepth> depths;
+  for (const auto& cells : listed("deep-holes.csv", "depth,speed_low,speed_high,feed,status,source_words"))
+    depths.push_back({cells[0], as_printed(cells[1], cells[2], "%"), cells[3] + " %", {cells[5], cells[4]}});
+  return depths;
+}
+
+bool is_that(const Tables& tables, const DeepHole& row, const ListedDepth& depth) {
+  return row.depth.text == depth.depth && row.speed_cut.text == depth.speed_cut &&
+         row.feed_cut.text == depth.feed_cut && is_of(source_of(tables, row.source), depth.origin);
+}
+
+/// Each line of a list is one row, and each row whose source was read is a line.
+template <class Row, class Line>
+void hold_both_ways(const Tables& tables, std::span<const Row> rows, const std::vector<Line>& lines) {
+  REQUIRE(!lines.empty());
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    INFO("line " << i + 1 << " of the list, from " << lines[i].origin.words);
+    CHECK(std::count_if(rows.begin(), rows.end(), [&](const Row& row) { return is_that(tables, row, lines[i]); }) == 1);
+  }
+  for (const auto& row : rows) {
+    if (!was_read(source_of(tables, row.source))) continue;
+    INFO(row.place.file << ":" << row.place.line << ", " << cite(source_of(tables, row.source)));
+    CHECK(std::any_of(lines.begin(), lines.end(), [&](const Line& line) { return is_that(tables, row, line); }));
+  }
+}
+
+} // namespace
+
+TEST_CASE("feeds of drills, chip loads and what depth takes off are as published, and no others") {
+  const Tables tables = builtin_tables();
+  SECTION("drills, by the turn") { hold_both_ways(tables, tables.drilling_feeds, listed_feeds()); }
+  SECTION("end mills, by the tooth") { hold_both_ways(tables, tables.chip_loads, listed_chips()); }
+  SECTION("deep holes") { hold_both_ways(tables, tables.deep_holes, listed_depths()); }
+}
