@@ -119,6 +119,7 @@ private:
   static std::string type_name(std::span<const DeepHole>) { return "DeepHole"; }
   static std::string type_name(std::span<const PeckRow>) { return "PeckRow"; }
   static std::string type_name(std::span<const DrillPointRow>) { return "DrillPointRow"; }
+  static std::string type_name(std::span<const DrillWebRow>) { return "DrillWebRow"; }
   static std::string type_name(std::span<const LipReliefRow>) { return "LipReliefRow"; }
   static std::string type_name(std::span<const Fluid>) { return "Fluid"; }
   static std::string type_name(std::span<const Machine>) { return "Machine"; }
@@ -179,8 +180,8 @@ int compile(const std::vector<std::string>& words) {
   constexpr std::array<std::string_view, kind_names.size()> member_names{
       "sources",      "materials",    "cutters",        "drilling_speeds", "milling_speeds", "reaming_speeds",
       "burr_speeds",  "speed_ratios", "drilling_feeds", "chip_loads",      "deep_holes",     "pecks",
-      "drill_points", "lip_reliefs",  "fluids",         "machines",        "sizes",          "hardness",
-      "limits",       "readings",     "cautions"};
+      "drill_points", "drill_webs",   "lip_reliefs",    "fluids",          "machines",       "sizes",
+      "hardness",     "limits",       "readings",       "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

@@ -216,6 +216,20 @@ const DrillPointRow& choose_drill_point(const Tables& tables, const Work& work) 
   throw fault;
 }
 
+std::optional<WebChoice> choose_drill_web(const Tables& tables, Length diameter) {
+  const auto& rows = tables.drill_webs;
+  if (rows.empty()) return std::nullopt;
+  const auto size = [](const DrillWebRow& row) { return row.diameter.range.low; };
+  const auto web = [](const DrillWebRow& row) { return row.web.range.low; };
+  const auto above =
+      std::find_if(rows.begin(), rows.end(), [&](const DrillWebRow& row) { return size(row) > diameter; });
+  if (above == rows.begin()) return WebChoice{(diameter / size(*above)) * web(*above), &*above};
+  const DrillWebRow& below = *(above - 1);
+  if (above == rows.end()) return WebChoice{(diameter / size(below)) * web(below), &below};
+  const double share = (diameter - size(below)) / (size(*above) - size(below));
+  return WebChoice{web(below) + share * (web(*above) - web(below)), &below};
+}
+
 const LipReliefRow* choose_lip_relief(const Tables& tables, const Work& work, Length diameter) {
   const std::string_view metal = work.material->metal;
   const bool hard = metal == "tool-steel" || metal == "titanium" || metal.ends_with("stainless");

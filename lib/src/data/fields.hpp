@@ -162,6 +162,14 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, DrillWebRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"diameter", "\"1/4 in\"", "", true}, row.diameter);
+  visit(Field{"web", "\"0.044 in\"", "at the point", true}, row.web);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, LipReliefRow>
 void fields(Row& row, V& visit) {
   visit(Field{"diameter", "\"0.125 to 0.25 in\"", "", true}, row.diameter);
@@ -247,18 +255,19 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 21> kind_names{
-    "source",      "material",      "cutter",    "drilling_speed", "milling_speed", "reaming_speed", "burr_speed",
-    "speed_ratio", "drilling_feed", "chip_load", "deep_hole",      "peck",          "drill_point",   "lip_relief",
-    "fluid",       "machine",       "size",      "hardness",       "limit",         "reading",       "caution"};
+inline constexpr std::array<std::string_view, 22> kind_names{
+    "source",      "material",    "cutter",        "drilling_speed", "milling_speed", "reaming_speed",
+    "burr_speed",  "speed_ratio", "drilling_feed", "chip_load",      "deep_hole",     "peck",
+    "drill_point", "drill_web",   "lip_relief",    "fluid",          "machine",       "size",
+    "hardness",    "limit",       "reading",       "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
   return std::tie(tables.sources, tables.materials, tables.cutters, tables.drilling_speeds, tables.milling_speeds,
                   tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds,
-                  tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.lip_reliefs,
-                  tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits, tables.readings,
-                  tables.cautions);
+                  tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.drill_webs,
+                  tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
+                  tables.readings, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

@@ -218,6 +218,9 @@ Loaded load_over(const Tables& base, const std::vector<TableText>& texts) {
   for (const auto& text : texts) FileReader(text, *storage, loaded.faults).read();
   std::stable_sort(storage->sizes.begin(), storage->sizes.end(),
                    [](const SizeRow& a, const SizeRow& b) { return a.length() < b.length(); });
+  std::stable_sort(
+      storage->drill_webs.begin(), storage->drill_webs.end(),
+      [](const DrillWebRow& a, const DrillWebRow& b) { return a.diameter.range.low < b.diameter.range.low; });
   std::stable_sort(storage->hardness.begin(), storage->hardness.end(),
                    [](const HardnessRow& a, const HardnessRow& b) { return a.hb < b.hb; });
   check_references(*storage, texts, loaded.faults);

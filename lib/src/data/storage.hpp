@@ -28,6 +28,7 @@ struct Storage {
   std::vector<DeepHole> deep_holes;
   std::vector<PeckRow> pecks;
   std::vector<DrillPointRow> drill_points;
+  std::vector<DrillWebRow> drill_webs;
   std::vector<LipReliefRow> lip_reliefs;
   std::vector<Fluid> fluids;
   std::vector<Machine> machines;

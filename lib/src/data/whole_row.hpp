@@ -75,6 +75,11 @@ inline WrongRow wrong_as_a_whole(const DrillPointRow& row, std::string_view) {
              : "a drill's point is 30 to 175 deg";
 }
 
+inline WrongRow wrong_as_a_whole(const DrillWebRow& row, std::string_view) {
+  const bool fits = row.web.range.low > mm(0) && row.web.range.low < row.diameter.range.low;
+  return fits ? WrongRow{} : WrongRow{"a web is above 0 and less than the diameter", "web"};
+}
+
 inline WrongRow wrong_as_a_whole(const Machine& row, std::string_view) {
   if (!(row.range.low > rev_per_min(0))) return "a spindle speed is above 0";
   if (row.top_speed.given() && row.top_speed.range.low < row.range.low)

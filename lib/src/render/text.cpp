@@ -15,6 +15,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "drill") return page_of_drill(answer, style);
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
+  if (answer.ask == "notch") return page_of_notch(answer, style);
   if (answer.ask == "size") return page_of_size(answer, style);
   return page_of_tables(answer, style);
 }

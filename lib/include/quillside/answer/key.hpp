@@ -73,6 +73,12 @@ inline constexpr Key<Angle> wanted_point{"wanted_point"};
 inline constexpr Key<Angle> wanted_relief{"wanted_relief"};
 inline constexpr Key<Length> chip_thickness{"chip_thickness"};
 
+// Gauges.
+inline constexpr Key<Angle> notch_angle{"notch_angle"};
+inline constexpr ListKey light_gap{"light_gap"};
+inline constexpr Key<Angle> included_angle{"included_angle"};
+inline constexpr Key<Length> gap{"gap"};
+
 // Sizes.
 inline constexpr ListKey size{"size"};
 inline constexpr ListKey same{"same"};

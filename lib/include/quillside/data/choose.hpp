@@ -6,6 +6,7 @@
 // With neither hardness nor condition, the row marked usual. A layered metal is answered by its slowest layer. A cutter
 // with no row of its own goes by a ratio to another's.
 
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -71,6 +72,12 @@ const DeepHole* choose_deep_hole(const Tables& tables, double depth_over_diamete
 const PeckRow* choose_peck(const Tables& tables, const Work& work, Length diameter);
 /// The point that the material wants: the most specific row.
 const DrillPointRow& choose_drill_point(const Tables& tables, const Work& work);
+/// The web of a drill of that size; nothing when no row says.
+struct WebChoice {
+  Length web;
+  const DrillWebRow* row = nullptr; // the row below, or the nearest
+};
+std::optional<WebChoice> choose_drill_web(const Tables& tables, Length diameter);
 /// The lip relief for a drill of that size in that metal; null where no row reaches.
 const LipReliefRow* choose_lip_relief(const Tables& tables, const Work& work, Length diameter);
 /// What to put on the cut; null when no row says.

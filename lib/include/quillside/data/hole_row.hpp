@@ -35,6 +35,14 @@ struct DrillPointRow {
   RowPlace place;
 };
 
+/// Web at the point of a drill of this size; between two rows in proportion to the diameter.
+struct DrillWebRow {
+  Printed<Length> diameter;
+  Printed<Length> web;
+  std::string_view source;
+  RowPlace place;
+};
+
 struct LipReliefRow {
   Printed<Length> diameter;
   std::string_view work; // one of `relief_work`

@@ -40,6 +40,7 @@ struct Tables {
   std::span<const DeepHole> deep_holes;
   std::span<const PeckRow> pecks;
   std::span<const DrillPointRow> drill_points;
+  std::span<const DrillWebRow> drill_webs; // in order of size
   std::span<const LipReliefRow> lip_reliefs;
   std::span<const Fluid> fluids;
   std::span<const Machine> machines;
