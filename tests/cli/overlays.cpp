@@ -9,38 +9,17 @@
 
 #include <stdlib.h>
 
+#include "folder.hpp"
 #include "json_of.hpp"
 
 using namespace quillside;
+using quillside::test::Folder;
 using test::answer_of;
 using test::Json;
 using test::Surroundings;
 using test::WithinRel;
 
 namespace {
-
-class Folder {
-public:
-  Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "quillside-overlays-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  ~Folder() { std::filesystem::remove_all(path_); }
-
-  [[nodiscard]] std::string path() const { return path_.string(); }
-  [[nodiscard]] std::string write(const std::string& name, const std::string& text) const {
-    const auto file = path_ / name;
-    std::filesystem::create_directories(file.parent_path());
-    std::ofstream(file, std::ios::binary) << text;
-    return file.string();
-  }
-
-private:
-  std::filesystem::path path_;
-};
 
 std::string source(const std::string& id) {
   return "[source." + id + "]\nauthor = \"me\"\ntitle = \"trials of " + id + "\"\nstanding = \"own bench\"\n";

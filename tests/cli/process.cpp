@@ -12,9 +12,11 @@
 #include <stdlib.h>
 #include <sys/wait.h>
 
+#include "folder.hpp"
 #include "json_of.hpp"
 
 using namespace quillside;
+using quillside::test::Folder;
 using test::Json;
 
 namespace {
@@ -23,32 +25,6 @@ struct Process {
   int exit = -1;
   std::string out;
   std::string err;
-};
-
-/// A folder to work in; its path has no letter that a shell would read in another way.
-class Folder {
-public:
-  Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "quillside-process-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  ~Folder() { std::filesystem::remove_all(path_); }
-
-  [[nodiscard]] std::string file(const std::string& name) const { return (path_ / name).string(); }
-  [[nodiscard]] std::string write(const std::string& name, const std::string& text) const {
-    std::ofstream(path_ / name, std::ios::binary) << text;
-    return file(name);
-  }
-  [[nodiscard]] std::string read(const std::string& name) const {
-    std::ifstream in(path_ / name, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-  }
-
-private:
-  std::filesystem::path path_;
 };
 
 /// The program in a bare environment; a table or setting of whoever runs the tests has no part in it.

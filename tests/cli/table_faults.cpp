@@ -9,33 +9,14 @@
 
 #include <stdlib.h>
 
+#include "folder.hpp"
 #include "json_of.hpp"
 
 using namespace quillside;
+using quillside::test::Folder;
 using test::Json;
 
 namespace {
-
-class Folder {
-public:
-  Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "quillside-faults-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  ~Folder() { std::filesystem::remove_all(path_); }
-
-  [[nodiscard]] std::string path() const { return path_.string(); }
-  [[nodiscard]] std::string write(const std::string& name, const std::string& text) const {
-    std::ofstream(path_ / name, std::ios::binary) << text;
-    return (path_ / name).string();
-  }
-
-private:
-  std::filesystem::path path_;
-};
 
 const std::string own = "[source.own-bench]\nauthor = \"you\"\ntitle = \"own trials\"\nstanding = \"own bench\"\n";
 

@@ -15,9 +15,11 @@
 #include <quillside/data/load.hpp>
 #include <quillside/words/utf8.hpp>
 
+#include "folder.hpp"
 #include "json_of.hpp"
 
 using namespace quillside;
+using quillside::test::Folder;
 using test::Json;
 
 namespace {
@@ -374,25 +376,6 @@ when = ["ask:drill", "metal:brass|nickel-silver"]
 source = "own-bench"
 )";
 
-class Folder {
-public:
-  Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "quillside-fuzz-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  ~Folder() { std::filesystem::remove_all(path_); }
-  [[nodiscard]] std::string write(const std::string& text) const {
-    std::ofstream(path_ / "own.toml", std::ios::binary) << text;
-    return (path_ / "own.toml").string();
-  }
-
-private:
-  std::filesystem::path path_;
-};
-
 } // namespace
 
 TEST_CASE("words at random, one run each: an answer or an error, never a fault of our own") {
@@ -489,7 +472,7 @@ TEST_CASE("tables at random: faults in their places, or tables that every ask ca
     }
     (loaded.faults.empty() ? sound : faulty) += 1;
     if (!loaded.faults.empty()) continue;
-    const auto file = folder.write(text);
+    const auto file = folder.write("own.toml", text);
     for (const auto& ask : asks) {
       const auto ran = test::quillside(ask + " --format json --tables " + file);
       std::string wrong = wrong_with(ran, true);

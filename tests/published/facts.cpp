@@ -91,6 +91,7 @@ std::string in_small_letters(std::string_view text) {
 
 TEST_CASE("every row has a source that is known") {
   const Tables tables = builtin_tables();
+  REQUIRE_FALSE(tables.sources.empty());
   sources_resolve(tables, tables.materials);
   sources_resolve(tables, tables.cutters);
   sources_resolve(tables, tables.drilling_speeds);
@@ -103,6 +104,7 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.deep_holes);
   sources_resolve(tables, tables.pecks);
   sources_resolve(tables, tables.drill_points);
+  sources_resolve(tables, tables.drill_webs);
   sources_resolve(tables, tables.lip_reliefs);
   sources_resolve(tables, tables.fluids);
   sources_resolve(tables, tables.machines);
