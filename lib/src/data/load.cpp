@@ -14,6 +14,7 @@
 #include "row_reader.hpp"
 #include "same_row.hpp"
 #include "storage.hpp"
+#include "stray_character.hpp"
 #include "toml.hpp"
 #include "whole_row.hpp"
 
@@ -30,6 +31,12 @@ public:
   }
 
   void read() {
+    if (const auto stray = stray_character(storage_.files.back().text)) {
+      faults_.push_back({{std::string(file_), stray->line, stray->column},
+                         "no TOML: a letter beyond ASCII stands outside a text; quote it",
+                         ""});
+      return;
+    }
     toml::table root;
     try {
       root = toml::parse(storage_.files.back().text, file_);

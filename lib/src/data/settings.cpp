@@ -4,6 +4,7 @@
 
 #include <quillside/words/fault.hpp>
 
+#include "stray_character.hpp"
 #include "toml.hpp"
 
 namespace quillside {
@@ -17,6 +18,12 @@ public:
 
   Settings read(const std::string& text) {
     Settings settings;
+    if (const auto stray = stray_character(text)) {
+      const toml::source_position at{static_cast<toml::source_index>(stray->line),
+                                     static_cast<toml::source_index>(stray->column)};
+      wrong({at, at, nullptr}, "no TOML: a letter beyond ASCII stands outside a text; quote it");
+      return settings;
+    }
     toml::table root;
     try {
       root = toml::parse(text, path_);
