@@ -1,5 +1,4 @@
-// Speeds of belt-driven machines. Sources: a woodworking magazine's answer on drill-press pulleys (485 rev/min,
-// printed); for the demo's twelve steps the same sums in plain numbers, from pulleys written here (source: arithmetic).
+// Speeds of belt-driven machines. The source stands in each case.
 
 #include "catch.hpp"
 

@@ -41,6 +41,7 @@ Engagement engaged(double share) { return {.width = share * diameter, .diameter 
 } // namespace
 
 TEST_CASE("arc, largest chip and mean chip are those of the table") {
+  // Source: Martellotti 1941 (from memory), figures worked out from its relations apart from this library.
   const Row row = rows();
   INFO("width of cut " << row.share << " of the diameter");
   CHECK_THAT(in_degrees(arc_of_engagement(engaged(row.share))), WithinAbs(row.arc, 0.1));
@@ -49,6 +50,7 @@ TEST_CASE("arc, largest chip and mean chip are those of the table") {
 }
 
 TEST_CASE("the feed multiplier of the table brings the largest chip back") {
+  // Source: Martellotti 1941 (from memory), figures worked out from its relations apart from this library.
   const Row row = rows();
   INFO("width of cut " << row.share << " of the diameter");
   const FeedPerTooth restored = feed_for_chip(mm(in_mm_per_tooth(feed)), engaged(row.share));
@@ -56,9 +58,9 @@ TEST_CASE("the feed multiplier of the table brings the largest chip back") {
 }
 
 TEST_CASE("the short cut of milling-cutter catalogues, hm = fz sqrt(ae/D), lies near the mean chip of a narrow cut") {
-  // A milling-cutter maker's catalogue, page 87 (name withheld), for cuts under half the diameter. It takes the chord
-  // for the arc, so it runs high, the more so the wider the cut: by 1/6 of the share and a little (series of the arc
-  // sine).
+  // Source: a milling-cutter maker's catalogue, page 87 (name withheld), for cuts under half the diameter. It takes the
+  // chord for the arc, so it runs high, the more so the wider the cut: by 1/6 of the share and a little (series of the
+  // arc sine).
   const double share = GENERATE(0.02, 0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40);
   const double exact = in_mm(mean_chip(feed, engaged(share))) / in_mm_per_tooth(feed);
   const double excess = std::sqrt(share) / exact - 1;

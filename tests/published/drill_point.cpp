@@ -41,6 +41,7 @@ constexpr double to_radians = std::numbers::pi / 180;
 } // namespace
 
 TEST_CASE("a flat-ground point: slope, chisel edge, lip and what the tip would read") {
+  // Source: worked figures (closed form and bisection of two planes), six digits each; no published page.
   const Flat flat = one_of_the_flat_points();
   INFO(flat.diameter << " mm, " << flat.point << " deg");
   const double slope = flank_slope(shape(flat), degrees(flat.relief));
@@ -56,6 +57,7 @@ TEST_CASE("a flat-ground point: slope, chisel edge, lip and what the tip would r
 }
 
 TEST_CASE("lip depth tells the included angle exactly; over the tip without the web it reads 2 deg high") {
+  // Source: the same worked case, to the digits it was given with.
   // 12.7 mm, web 1.8, relief 12, flat: 3.6611 mm to the end of the lip is 118.0; taken for a sharp point it is 120.07.
   const PointShape point{mm(12.7), mm(1.8), degrees(118)};
   const Angle edge = chisel_edge_of_flat(point, flank_slope(point, degrees(12)));
@@ -65,6 +67,7 @@ TEST_CASE("lip depth tells the included angle exactly; over the tip without the 
 }
 
 TEST_CASE("there and back: lip depth, chisel length, relief") {
+  // Source: none needed, the inverse of the same relations; tolerance: a few roundings.
   const Flat flat = one_of_the_flat_points();
   const Angle edge = degrees(flat.chisel_edge);
   const Length depth = lip_depth(shape(flat), edge);
@@ -76,11 +79,13 @@ TEST_CASE("there and back: lip depth, chisel length, relief") {
 }
 
 TEST_CASE("an acute chisel edge angle and its supplement are the same edge") {
+  // Source: British practice gives the obtuse angle (BS 328, as a page relays it), other texts its acute supplement.
   const PointShape point{mm(6.35), mm(1.1), degrees(118)};
   CHECK_THAT(in_mm(lip_length(point, degrees(55))), WithinRel(in_mm(lip_length(point, degrees(125))), 1e-14));
 }
 
 TEST_CASE("the chisel edge is where two flank planes meet, found by walking along it") {
+  // Source: an independent numeric derivation in this test.
   // Second derivation: plane 1 is z = -x cot k + m (y - w), plane 2 the same turned half about the axis. They meet
   // where both give one z; the lip y = w crosses that line at the chisel corner, found here by bisection in x.
   const Flat flat = one_of_the_flat_points();
@@ -101,6 +106,7 @@ TEST_CASE("the chisel edge is where two flank planes meet, found by walking alon
 }
 
 TEST_CASE("uneven lips: where the apex lies, and the most a free point drills over size") {
+  // Source: worked figures (closed form and bisection of two lines), six digits each; no published page.
   struct Row {
     double diameter, half_a, half_b, height_a, height_b, offset, oversize;
   };
@@ -129,6 +135,7 @@ TEST_CASE("uneven lips: where the apex lies, and the most a free point drills ov
 }
 
 TEST_CASE("equal angles: the oversize is the lip height difference times the tangent of half the point") {
+  // Source: the closed form; a trade article (low trust) gives the factor 2 between the two.
   // 1.664 times it at 118, 2.414 at 135: on either side of the shop rule of twice (a trade article, low trust).
   const auto factor = [](double point) {
     return in_mm(free_point_oversize({mm(10), degrees(point / 2), degrees(point / 2), mm(0.1), mm(0), mm(5)})) / 0.1;
@@ -138,6 +145,7 @@ TEST_CASE("equal angles: the oversize is the lip height difference times the tan
 }
 
 TEST_CASE("each lip's share of the chip; from half the feed on, one cuts alone") {
+  // Source: worked figures (closed form and half a turn simulated); no published page.
   struct Row {
     double feed, difference, higher, lower;
   };
@@ -149,6 +157,7 @@ TEST_CASE("each lip's share of the chip; from half the feed on, one cuts alone")
 }
 
 TEST_CASE("notches of regular figures: a pair of hexagons makes 120 and not 135; octagon and square make 135") {
+  // Source: angles of regular figures, elementary geometry.
   const auto notch = [](int a, int b) { return in_degrees(notch_between(interior_angle(a), interior_angle(b))); };
   CHECK_THAT(notch(6, 6), WithinAbs(120, 1e-12));
   CHECK_THAT(notch(8, 4), WithinAbs(135, 1e-12));
@@ -159,6 +168,7 @@ TEST_CASE("notches of regular figures: a pair of hexagons makes 120 and not 135;
 }
 
 TEST_CASE("light in a notch: a sharp point, and a flat-ground one with its web") {
+  // Source: worked figures (closed form and a wedge lowered numerically); no published page.
   struct Row {
     double notch, point, diameter, web;
     LightGap::Where where;
@@ -178,6 +188,7 @@ TEST_CASE("light in a notch: a sharp point, and a flat-ground one with its web")
 }
 
 TEST_CASE("the light of a notch again, by lowering the V over the lip in steps") {
+  // Source: an independent numeric derivation in this test.
   // Second derivation: a V z = |x| cot(v) is lowered over the profile of one lip until it touches; the gap at the other
   // end is what is left, along the axis under the tip, square to the side at the corner.
   const double notch = GENERATE(110.0, 117.0, 119.0, 120.0, 130.0);

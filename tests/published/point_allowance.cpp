@@ -10,6 +10,7 @@ using namespace quillside;
 using quillside::test::WithinAbs;
 
 TEST_CASE("the point allowance in diameters is that of the table") {
+  // Source: a textbook answer on drilling time (homework-help page, name withheld), ratios worked out from its formula.
   struct Row {
     double included;     // deg
     double in_diameters; // A / D
@@ -28,7 +29,7 @@ TEST_CASE("the point allowance in diameters is that of the table") {
 }
 
 TEST_CASE("the allowance of a printed drilling example") {
-  // M. P. Groover, Fundamentals of Modern Manufacturing, drilling example: 20 mm drill, 118 deg, A = 6.01 mm; from
-  // memory.
+  // Source: M. P. Groover, Fundamentals of Modern Manufacturing, drilling example: 20 mm drill, 118 deg, A = 6.01 mm;
+  // from memory.
   CHECK_THAT(in_mm(point_allowance({.diameter = mm(20), .included = degrees(118)})), WithinAbs(6.01, 0.01));
 }

@@ -298,6 +298,9 @@ void hold_both_ways(const Tables& tables, std::span<const Row> rows, const std::
 
 TEST_CASE("feeds of drills, chip loads and what depth takes off are as published, and no others") {
   const Tables tables = builtin_tables();
+  REQUIRE_FALSE(tables.drilling_feeds.empty());
+  REQUIRE_FALSE(tables.chip_loads.empty());
+  REQUIRE_FALSE(tables.deep_holes.empty());
   SECTION("drills, by the turn") { hold_both_ways(tables, tables.drilling_feeds, listed_feeds()); }
   SECTION("end mills, by the tooth") { hold_both_ways(tables, tables.chip_loads, listed_chips()); }
   SECTION("deep holes") { hold_both_ways(tables, tables.deep_holes, listed_depths()); }

@@ -30,9 +30,9 @@ const Source& source_of(const Tables& tables, std::string_view id) {
 }
 
 std::string cite(const Source& source) {
-  std::string cited(source.author);
-  for (const auto part : {source.title, source.edition, source.year}) {
-    if (!part.empty() && part != "not seen") cited += ", " + std::string(part);
+  std::string cited;
+  for (const auto part : {source.author, source.title, source.edition, source.year}) {
+    if (!part.empty() && part != "not seen") cited += (cited.empty() ? "" : ", ") + std::string(part);
   }
   return cited;
 }
