@@ -82,8 +82,11 @@ Figure read_figure(std::string_view text) {
   int sides = 0;
   const auto result = std::from_chars(text.data(), text.data() + text.size(), sides);
   if (result.ec == std::errc{} && result.ptr == text.data() + text.size() && sides >= 3 && sides <= 12) return {sides};
-  throw wrong_word(std::string(text), "is no regular figure of 3 to 12 sides, and not flat",
-                   {names.begin(), names.end()}, nearest_word(text, names));
+  const auto nearest = nearest_word(text, names);
+  throw wrong_word(std::string(text),
+                   "is no regular figure of 3 to 12 sides, and not flat" +
+                       (nearest ? "; '" + *nearest + "' is meant?" : ""),
+                   {names.begin(), names.end()}, nearest);
 }
 
 Answer notch(const Tables& tables, const NotchQuestion& ask) {
