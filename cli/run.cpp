@@ -24,10 +24,12 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 6> all{{{"drill", ask_drill},
+  constexpr std::array<Named, 8> all{{{"drill", ask_drill},
                                       {"mill", ask_mill},
                                       {"burr", ask_burr},
+                                      {"point", ask_point},
                                       {"notch", ask_notch},
+                                      {"signs", ask_signs},
                                       {"size", ask_size},
                                       {"tables", ask_tables}}};
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });

@@ -99,4 +99,10 @@ std::optional<Typed<Angle>> Session::angle(const Call& call, std::string_view fl
   return Typed<Angle>{read_angle(*word), word};
 }
 
+std::optional<Typed<Reading<Angle>>> Session::angle_reading(const Call& call, std::string_view flag) const {
+  const auto word = call.flag(flag);
+  if (!word) return std::nullopt;
+  return Typed<Reading<Angle>>{read_angle_reading(*word), word};
+}
+
 } // namespace quillside::cli

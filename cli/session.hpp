@@ -35,6 +35,7 @@ public:
   [[nodiscard]] std::optional<Typed<Length>> length(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Reading<Length>>> reading(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;
+  [[nodiscard]] std::optional<Typed<Reading<Angle>>> angle_reading(const Call& call, std::string_view flag) const;
 
 private:
   [[nodiscard]] const Machine& usual_machine(const UsualMachine& usual) const;

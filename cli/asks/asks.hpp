@@ -19,7 +19,9 @@ struct Reply {
 Reply ask_drill(const Call& call, const Session& session);
 Reply ask_mill(const Call& call, const Session& session);
 Reply ask_burr(const Call& call, const Session& session);
+Reply ask_point(const Call& call, const Session& session);
 Reply ask_notch(const Call& call, const Session& session);
+Reply ask_signs(const Call& call, const Session& session);
 Reply ask_size(const Call& call, const Session& session);
 Reply ask_tables(const Call& call, const Session& session);
 

@@ -126,7 +126,10 @@ private:
   static std::string type_name(std::span<const SizeRow>) { return "SizeRow"; }
   static std::string type_name(std::span<const HardnessRow>) { return "HardnessRow"; }
   static std::string type_name(std::span<const Limit>) { return "Limit"; }
+  static std::string type_name(std::span<const PointLimit>) { return "PointLimit"; }
+  static std::string type_name(std::span<const UsualOversize>) { return "UsualOversize"; }
   static std::string type_name(std::span<const Instrument>) { return "Instrument"; }
+  static std::string type_name(std::span<const Sign>) { return "Sign"; }
   static std::string type_name(std::span<const Caution>) { return "Caution"; }
 
   /// A list needs an array of its own, written ahead of the rows that point to it.
@@ -178,10 +181,11 @@ int compile(const std::vector<std::string>& words) {
   const auto& tables = loaded.tables;
   auto members = members_of(tables);
   constexpr std::array<std::string_view, kind_names.size()> member_names{
-      "sources",      "materials",    "cutters",        "drilling_speeds", "milling_speeds", "reaming_speeds",
-      "burr_speeds",  "speed_ratios", "drilling_feeds", "chip_loads",      "deep_holes",     "pecks",
-      "drill_points", "drill_webs",   "lip_reliefs",    "fluids",          "machines",       "sizes",
-      "hardness",     "limits",       "readings",       "cautions"};
+      "sources",        "materials",       "cutters",      "drilling_speeds", "milling_speeds",
+      "reaming_speeds", "burr_speeds",     "speed_ratios", "drilling_feeds",  "chip_loads",
+      "deep_holes",     "pecks",           "drill_points", "drill_webs",      "lip_reliefs",
+      "fluids",         "machines",        "sizes",        "hardness",        "limits",
+      "point_limits",   "usual_oversizes", "readings",     "signs",           "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

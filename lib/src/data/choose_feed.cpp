@@ -209,7 +209,12 @@ const PeckRow* choose_peck(const Tables& tables, const Work& work, Length diamet
 const DrillPointRow& choose_drill_point(const Tables& tables, const Work& work) {
   const auto rows =
       most_specific<DrillPointRow>(tables, tables.drill_points, work, [](const DrillPointRow&) { return true; });
-  if (!rows.empty()) return *rows.front();
+  return rows.empty() ? choose_drill_point(tables) : *rows.front();
+}
+
+const DrillPointRow& choose_drill_point(const Tables& tables) {
+  for (const auto& row : tables.drill_points)
+    if (row.material.empty()) return row;
   Fault fault;
   fault.kind = FaultKind::data;
   fault.message = "no table has a drill_point that holds for any material";
@@ -230,8 +235,7 @@ std::optional<WebChoice> choose_drill_web(const Tables& tables, Length diameter)
   return WebChoice{web(below) + share * (web(*above) - web(below)), &below};
 }
 
-const LipReliefRow* choose_lip_relief(const Tables& tables, const Work& work, Length diameter) {
-  const std::string_view metal = work.material->metal;
+const LipReliefRow* choose_lip_relief(const Tables& tables, std::string_view metal, Length diameter) {
   const bool hard = metal == "tool-steel" || metal == "titanium" || metal.ends_with("stainless");
   const bool soft = metal == "aluminium" || metal == "copper" || metal == "brass";
   const std::string_view wanted = hard ? "hard" : soft ? "soft" : "general";

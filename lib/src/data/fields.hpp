@@ -234,6 +234,38 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, PointLimit>
+void fields(Row& row, V& visit) {
+  visit(Field{"item", "\"lip_height_difference\"", "what is judged", true, point_items}, row.item);
+  visit(Field{"way", "\"cone\"", "how the point is ground; absent: any", false, grinding_ways}, row.way);
+  visit(Field{"diameter", "\"2 to 10 mm\"", "the drills it holds for; absent: all"}, row.diameter);
+  visit(Field{"keep", "\"0.05 mm\"", "off by no more than this: keep", true}, row.keep);
+  visit(Field{"touch_up", "\"0.1 mm\"", "by no more than this: touch up; beyond it: regrind", true}, row.touch_up);
+  visit(Field{"what", "\"lips by a dial, turned half round\"", "", true}, row.what);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, UsualOversize>
+void fields(Row& row, V& visit) {
+  visit(Field{"diameter", "\"0.126 to 0.251 in\"", "the drills it holds for", true}, row.diameter);
+  visit(Field{"oversize", "\"0 to 0.005 in\"", "hole over drill, of a good point", true}, row.oversize);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, Sign>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"sign", "\"outer corners worn\"", "what is seen, heard or felt", true}, row.sign);
+  visit(Field{"words", "[\"burnt\"]", "what else people call it"}, row.words);
+  visit(Field{"tool", "\"drill\"", "", true, sign_tools}, row.tool);
+  visit(Field{"cause", "\"cutting speed too high\"", "", true}, row.cause);
+  visit(Field{"set", "\"less spindle speed\"", "what to do about it", true}, row.set);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, Instrument>
 void fields(Row& row, V& visit) {
   visit(key_field, row.key);
@@ -255,11 +287,11 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 22> kind_names{
-    "source",      "material",    "cutter",        "drilling_speed", "milling_speed", "reaming_speed",
-    "burr_speed",  "speed_ratio", "drilling_feed", "chip_load",      "deep_hole",     "peck",
-    "drill_point", "drill_web",   "lip_relief",    "fluid",          "machine",       "size",
-    "hardness",    "limit",       "reading",       "caution"};
+inline constexpr std::array<std::string_view, 25> kind_names{
+    "source",         "material",      "cutter",    "drilling_speed", "milling_speed", "reaming_speed", "burr_speed",
+    "speed_ratio",    "drilling_feed", "chip_load", "deep_hole",      "peck",          "drill_point",   "drill_web",
+    "lip_relief",     "fluid",         "machine",   "size",           "hardness",      "limit",         "point_limit",
+    "usual_oversize", "reading",       "sign",      "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -267,7 +299,7 @@ template <class T> auto members_of(T& tables) {
                   tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds,
                   tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.drill_webs,
                   tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
-                  tables.readings, tables.cautions);
+                  tables.point_limits, tables.usual_oversizes, tables.readings, tables.signs, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

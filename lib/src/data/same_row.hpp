@@ -42,6 +42,10 @@ inline bool replaces(const Fluid& a, const Fluid& b) {
 }
 inline bool replaces(const SizeRow& a, const SizeRow& b) { return a.name == b.name; }
 inline bool replaces(const HardnessRow& a, const HardnessRow& b) { return a.hb == b.hb; }
+inline bool replaces(const PointLimit& a, const PointLimit& b) {
+  return a.item == b.item && a.way == b.way && same_range(a.diameter, b.diameter);
+}
+inline bool replaces(const UsualOversize& a, const UsualOversize& b) { return same_range(a.diameter, b.diameter); }
 template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
 
 } // namespace quillside

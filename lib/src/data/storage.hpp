@@ -35,7 +35,10 @@ struct Storage {
   std::vector<SizeRow> sizes;
   std::vector<HardnessRow> hardness;
   std::vector<Limit> limits;
+  std::vector<PointLimit> point_limits;
+  std::vector<UsualOversize> usual_oversizes;
   std::vector<Instrument> readings;
+  std::vector<Sign> signs;
   std::vector<Caution> cautions;
 
   std::shared_ptr<const void> below; // what the rows taken over from the tables below point into

@@ -134,6 +134,37 @@ inline WrongRow wrong_as_a_whole(const Material& row, std::string_view) {
                                                      : "";
 }
 
+/// A rule for a point's item: its kind of quantity, and a touch-up no narrower than a keep.
+template <class Quantity> WrongRow wrong_pair(const PointLimit& row, Range<Quantity> (*read)(std::string_view)) {
+  Range<Quantity> keep;
+  Range<Quantity> touch_up;
+  try {
+    keep = read(row.keep);
+  } catch (const Fault& fault) {
+    return {fault.message, "keep"};
+  }
+  try {
+    touch_up = read(row.touch_up);
+  } catch (const Fault& fault) {
+    return {fault.message, "touch_up"};
+  }
+  const bool range = row.item == "chisel_edge_angle";
+  const bool wider = touch_up.high >= keep.high && (!range || touch_up.low <= keep.low);
+  return wider ? WrongRow{} : WrongRow{"'touch_up' reaches no less far than 'keep'", "touch_up"};
+}
+
+inline WrongRow wrong_as_a_whole(const PointLimit& row, std::string_view) {
+  if (row.item == "web") return wrong_pair<double>(row, read_percent_range);
+  const bool angle = row.item.find("angle") != std::string_view::npos || row.item.starts_with("lip_relief");
+  return angle ? wrong_pair<Angle>(row, read_angle_range) : wrong_pair<Length>(row, read_length_range);
+}
+
+inline WrongRow wrong_as_a_whole(const UsualOversize& row, std::string_view) {
+  return row.diameter.range.low < row.diameter.range.high
+             ? WrongRow{}
+             : WrongRow{"'diameter' is a range of drills, as \"0.126 to 0.251 in\"", "diameter"};
+}
+
 /// Every limit the jobs ask for, and what its value may be.
 inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
   struct Known {
@@ -142,14 +173,25 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double least;
     double most;
   };
-  constexpr std::array<Known, 8> known{{{"band_below", false, 0.01, 1},
-                                        {"band_above", false, 1, 10},
-                                        {"through_overrun", true, 0, 0},
-                                        {"dry_speed", false, 0.01, 1},
-                                        {"shim_over", false, 0, 1},
-                                        {"deepest_hole", false, 1, 1000},
-                                        {"thinning_most", false, 1, 100},
-                                        {"handwheel_fastest", false, 0, 60}}};
+  constexpr std::array<Known, 19> known{{{"band_below", false, 0.01, 1},
+                                         {"band_above", false, 1, 10},
+                                         {"through_overrun", true, 0, 0},
+                                         {"dry_speed", false, 0.01, 1},
+                                         {"shim_over", false, 0, 1},
+                                         {"deepest_hole", false, 1, 1000},
+                                         {"thinning_most", false, 1, 100},
+                                         {"handwheel_fastest", false, 0, 60},
+                                         {"land_angle", false, 30, 120},
+                                         {"web_doubt", false, 0, 0.9},
+                                         {"mark_error", false, 0, 1000},
+                                         {"least_light", true, 0, 0},
+                                         {"clean_up", true, 0, 0},
+                                         {"clean_up_most", true, 0, 0},
+                                         {"helix_least", false, 0, 60},
+                                         {"helix_usual", false, 0, 60},
+                                         {"helix_most", false, 0, 60},
+                                         {"chisel_usual", false, 91, 165},
+                                         {"second_relief", false, 5, 60}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

@@ -9,6 +9,7 @@
 #include <quillside/words/fault.hpp>
 #include <quillside/words/print.hpp>
 
+#include "bench_doubt.hpp"
 #include "spindle.hpp"
 #include "telling.hpp"
 
@@ -57,21 +58,6 @@ void refuse_contradictions(const DrillQuestion& ask) {
                                        ask.thick->text.value_or("") + " thick; there is nothing to drill");
 }
 
-/// The doubt of a thickness: what was typed behind +-, else the larger of half the last digit and what the instrument
-/// is usually off.
-Spread<Length> doubt_of(const Tables& tables, const Reading<Length>& thick) {
-  Length half_width = thick.half_width;
-  if (!thick.half_width_typed) {
-    const Instrument* easiest = nullptr;
-    for (const auto& row : tables.readings) {
-      const bool reads = std::find(row.reads.begin(), row.reads.end(), "thick") != row.reads.end();
-      if (reads && (easiest == nullptr || row.trouble < easiest->trouble)) easiest = &row;
-    }
-    if (easiest != nullptr) half_width = std::max(half_width, read_length_range(easiest->error).low);
-  }
-  return give_or_take(thick.value, half_width);
-}
-
 std::optional<Depth> depth_of(const Tables& tables, const DrillQuestion& ask, DrillPoint point) {
   const Length allowance = point_allowance(point);
   Depth depth{};
@@ -93,7 +79,7 @@ std::optional<Depth> depth_of(const Tables& tables, const DrillQuestion& ask, Dr
   depth.in_metal = depth.tip;
   if (ask.thick) {
     depth.in_metal = std::min(depth.tip, ask.thick->value.value);
-    depth.stop = stop_at(depth.tip, doubt_of(tables, ask.thick->value), point);
+    depth.stop = stop_at(depth.tip, doubt_of(tables, "thick", ask.thick->value), point);
   }
   return depth;
 }
@@ -118,7 +104,7 @@ void tell_inputs(Answer& answer, const DrillQuestion& ask, const Typed<Angle>& p
   if (ask.depth) answer.input("depth", *ask.depth);
   if (ask.through) answer.inputs.push_back({"through", true, "--through"});
   answer.input("point", point);
-  if (ask.dry) answer.inputs.push_back({"dry", true, "--dry"});
+  if (ask.dry) answer.input_flag("dry");
 }
 
 void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, const Depth& depth,
@@ -230,7 +216,7 @@ void tell_wanted_point(const Tables& tables, Answer& answer, Telling& telling, c
   answer.found(key::wanted_point, wanted.point.range.low);
   telling.because_of_row("wanted point", std::string(wanted.point.text), measure(wanted.point.range.low),
                          wanted.source);
-  const LipReliefRow* relief = choose_lip_relief(tables, ask.material.value, ask.size.value.length);
+  const LipReliefRow* relief = choose_lip_relief(tables, ask.material.value.material->metal, ask.size.value.length);
   if (relief == nullptr) return;
   answer.found(key::wanted_relief, relief->relief.range.low);
   telling.because_of_row("wanted relief",

@@ -1,5 +1,6 @@
 #include <quillside/model/lip.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -55,6 +56,38 @@ Angle included_from_lip_depth(LipDepthReading reading) {
   return 2.0 * radians(std::atan2(in_mm(reach), in_mm(reading.depth)));
 }
 
+Angle included_from_flat_lip_depth(FlatLipDepthReading reading) {
+  if (!(reading.depth > mm(0))) throw std::domain_error{"a lip with no depth"};
+  const PointShape any{reading.diameter, reading.web, degrees(118)};
+  const Length radius = reading.diameter / 2.0;
+  // h = x_o cot k - w m, and m holds cot k once more: linear in cot k.
+  const Length adjacent = (corner_reach(any) / radius) * reading.depth + tangent(reading.relief) * (reading.web / 2.0);
+  return 2.0 * radians(std::atan2(in_mm(radius), in_mm(adjacent)));
+}
+
+Angle included_from_lip_triangle(LipTriangle lip) {
+  if (!(lip.depth > mm(0)) || !(lip.depth < lip.length)) throw std::domain_error{"a lip is longer than it is deep"};
+  return 2.0 * angle_of_cosine(lip.depth / lip.length);
+}
+
+Angle included_from_lip_length(LipLengthReading reading) {
+  const Length reach = lip_reach({reading.diameter, reading.web, degrees(118)}, reading.chisel_edge);
+  if (!(reach <= reading.length)) throw std::domain_error{"a lip shorter than its own reach"};
+  return 2.0 * radians(std::asin(reach / reading.length));
+}
+
+IncludedBounds included_from_point_length(PointLengthReading reading, double slope) {
+  if (!(reading.length > mm(0))) throw std::domain_error{"a point with no length"};
+  if (!(slope >= 0)) throw std::domain_error{"a flank that does not fall away from its lip"};
+  const PointShape any{reading.diameter, reading.web, degrees(118)};
+  const Length crowned = lip_reach(any, reading.chisel_edge);
+  const Length level = slope * (reading.web / 2.0) + reading.length;
+  const Angle least = 2.0 * radians(std::atan2(in_mm(crowned), in_mm(reading.length)));
+  const Angle most = 2.0 * radians(std::atan2(in_mm(corner_reach(any)), in_mm(level)));
+  // A chisel edge sharper than the slope allows leaves nothing between; then the two are one.
+  return {std::min(least, most), std::max(least, most)};
+}
+
 Angle included_ignoring_web(TipReading reading) {
   if (!(reading.length > mm(0)) || !(reading.diameter > mm(0))) throw std::domain_error{"a point with no length"};
   return 2.0 * radians(std::atan2(in_mm(reading.diameter) / 2, in_mm(reading.length)));
@@ -63,6 +96,12 @@ Angle included_ignoring_web(TipReading reading) {
 Length chisel_length(Length web, Angle chisel_edge) { return web / sine(acute(chisel_edge)); }
 
 Length web_from_chisel(ChiselReading reading) { return sine(acute(reading.edge)) * reading.length; }
+
+Angle chisel_edge_from_lengths(ChiselLengths lengths) {
+  if (!(lengths.web > mm(0)) || !(lengths.web <= lengths.chisel))
+    throw std::domain_error{"a chisel edge is as long as the web, or longer"};
+  return radians(std::asin(lengths.web / lengths.chisel));
+}
 
 double flank_slope(PointShape point, Angle relief) {
   require_shape(point);
@@ -81,6 +120,15 @@ Angle chisel_edge_of_flat(PointShape point, double slope) {
   require_shape(point);
   if (!(slope > 0)) throw std::domain_error{"a flank that does not fall away from its lip"};
   return turns(0.25) + radians(std::atan(slope * tangent(half(point))));
+}
+
+Angle most_relief_of_chisel(PointShape point, Angle chisel_edge) {
+  return relief_of_slope(point, cotangent(acute(chisel_edge)) * cotangent(half(point)));
+}
+
+Angle least_relief_of_straight_lip(PointShape point) {
+  require_shape(point);
+  return radians(std::atan(sine_of_offset(point) * cotangent(half(point))));
 }
 
 } // namespace quillside

@@ -115,17 +115,37 @@ private:
   std::string out_;
 };
 
+const Measure* as_measure(const Value& value) { return std::get_if<Measure>(&value.held); }
+
+/// Every entry's quantity; empty for anything but a list of quantities.
+std::vector<const Measure*> measures_of(const Value& value) {
+  std::vector<const Measure*> all;
+  const auto* list = std::get_if<std::vector<Value>>(&value.held);
+  if (list == nullptr) return all;
+  for (const auto& entry : *list) {
+    const auto* measure = as_measure(entry);
+    if (measure == nullptr) return {};
+    all.push_back(measure);
+  }
+  return all;
+}
+
+/// A quantity's number, or those of a list of quantities; the unit stands beside it, once.
 void write_input(Writer& out, const Input& input) {
   out.name(input.name);
   out.raw("{\"value\":");
-  const auto* quantity = std::get_if<Measure>(&input.value.held);
+  const auto* quantity = as_measure(input.value);
+  const auto list = measures_of(input.value);
   if (quantity != nullptr)
     out.number(quantity->value);
+  else if (!list.empty())
+    out.list(list, '[', ']', [&](const Measure* one) { out.number(one->value); });
   else
     out.value(input.value);
+  const auto* with_unit = list.empty() ? quantity : list.front();
   out.raw(",\"unit\":");
-  if (quantity != nullptr && std::string_view(quantity->unit) != "1")
-    out.text(quantity->unit);
+  if (with_unit != nullptr && std::string_view(with_unit->unit) != "1")
+    out.text(with_unit->unit);
   else
     out.raw("null");
   out.raw(",\"text\":");

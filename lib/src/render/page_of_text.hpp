@@ -19,6 +19,8 @@ Page page_of_drill(const Answer& answer, const TextStyle& style);
 Page page_of_mill(const Answer& answer, const TextStyle& style);
 Page page_of_burr(const Answer& answer, const TextStyle& style);
 Page page_of_notch(const Answer& answer, const TextStyle& style);
+Page page_of_point(const Answer& answer, const TextStyle& style);
+Page page_of_signs(const Answer& answer, const TextStyle& style);
 Page page_of_size(const Answer& answer, const TextStyle& style);
 Page page_of_tables(const Answer& answer, const TextStyle& style);
 

@@ -16,6 +16,8 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
   if (answer.ask == "notch") return page_of_notch(answer, style);
+  if (answer.ask == "point") return page_of_point(answer, style);
+  if (answer.ask == "signs") return page_of_signs(answer, style);
   if (answer.ask == "size") return page_of_size(answer, style);
   return page_of_tables(answer, style);
 }
@@ -176,7 +178,8 @@ std::string text(const Answer& answer, const TextStyle& style) {
   if (!first.empty()) out += style.bold ? "\x1b[1m" + first + "\x1b[0m\n" : first + "\n";
   for (const auto& caution : answer.cautions)
     if (is_basis(caution)) out += wrapped(caution.text, 2);
-  if (answer.verdict == "back off") out += wrapped("Back off: " + answer.reason.value_or(""), 2);
+  if (answer.reason && answer.verdict != "do not")
+    out += wrapped((answer.verdict == "back off" ? "Back off: " : "Because: ") + *answer.reason, 2);
   if (answer.instead) out += wrapped("Instead: " + *answer.instead, 2);
   for (const auto& line : page.lines) out += line + "\n";
   for (const auto& caution : answer.cautions)

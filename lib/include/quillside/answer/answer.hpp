@@ -114,6 +114,8 @@ public:
   void input_word(std::string name, std::string_view word, std::optional<std::string> text) {
     inputs.push_back({std::move(name), word, std::move(text)});
   }
+  /// A flag that stands alone.
+  void input_flag(const std::string& name) { inputs.push_back({name, true, "--" + name}); }
 
   /// `do not`: nothing to set, and why.
   void refuse(std::string because) {

@@ -79,6 +79,22 @@ inline constexpr ListKey light_gap{"light_gap"};
 inline constexpr Key<Angle> included_angle{"included_angle"};
 inline constexpr Key<Length> gap{"gap"};
 
+// Points.
+inline constexpr ListKey half_angles{"half_angles"};
+inline constexpr Key<Angle> half_angle_difference{"half_angle_difference"};
+inline constexpr Key<Length> lip_height_difference{"lip_height_difference"};
+inline constexpr Key<Angle> lip_relief{"lip_relief"};
+inline constexpr Key<Angle> chisel_edge_angle{"chisel_edge_angle"};             // the obtuse one
+inline constexpr Key<Angle> chisel_edge_angle_acute{"chisel_edge_angle_acute"}; // its supplement
+inline constexpr Key<Length> web{"web"};
+inline constexpr Key<Length> chisel_length{"chisel_length"};
+inline constexpr Key<Length> oversize{"oversize"};
+inline constexpr Key<Length> grind_off{"grind_off"};
+inline constexpr ListKey checks{"checks"};
+
+// Signs, and other lists of rows.
+inline constexpr ListKey rows{"rows"};
+
 // Sizes.
 inline constexpr ListKey size{"size"};
 inline constexpr ListKey same{"same"};

@@ -78,8 +78,10 @@ struct WebChoice {
   const DrillWebRow* row = nullptr; // the row below, or the nearest
 };
 std::optional<WebChoice> choose_drill_web(const Tables& tables, Length diameter);
-/// The lip relief for a drill of that size in that metal; null where no row reaches.
-const LipReliefRow* choose_lip_relief(const Tables& tables, const Work& work, Length diameter);
+/// The point that any material wants, when none is named.
+const DrillPointRow& choose_drill_point(const Tables& tables);
+/// The lip relief for a drill of that size in that metal (as Material::metal; empty: any); null where no row reaches.
+const LipReliefRow* choose_lip_relief(const Tables& tables, std::string_view metal, Length diameter);
 /// What to put on the cut; null when no row says.
 const Fluid* choose_fluid(const Tables& tables, std::string_view ask, const Work& work);
 

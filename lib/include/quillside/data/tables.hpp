@@ -13,7 +13,9 @@
 #include <quillside/data/limit.hpp>
 #include <quillside/data/machine.hpp>
 #include <quillside/data/material.hpp>
+#include <quillside/data/point_limit.hpp>
 #include <quillside/data/reading_row.hpp>
+#include <quillside/data/sign.hpp>
 #include <quillside/data/size_ladder.hpp>
 #include <quillside/data/source.hpp>
 #include <quillside/data/speed_row.hpp>
@@ -47,7 +49,10 @@ struct Tables {
   std::span<const SizeRow> sizes; // in order of size
   std::span<const HardnessRow> hardness;
   std::span<const Limit> limits;
+  std::span<const PointLimit> point_limits;
+  std::span<const UsualOversize> usual_oversizes;
   std::span<const Instrument> readings;
+  std::span<const Sign> signs;
   std::span<const Caution> cautions;
 
   std::span<const TableText> texts;  // the files the rows came from, as they were read

@@ -30,4 +30,16 @@ struct LightGap {
 /// lip.hpp Angles that differ by less than 1e-9 deg count as equal.
 LightGap light_gap(Angle notch, PointShape point, Angle chisel_edge);
 
+/// What the light shows of one lip, with the drill's axis in the middle of the notch: the light_gap of that lip, read
+/// backward.
+struct LightReading {
+  Length diameter;
+  Length web;
+  Angle chisel_edge;
+  LightGap light; // with a gap of 0 or more; where none, the gap is not looked at
+};
+/// Half angle of the lip. Light under the tip less than the chisel edge alone shows is taken for none: such a lip lies
+/// along the side. Throws std::domain_error for a gap that no lip can show.
+Angle half_angle_from_light(Angle notch, LightReading reading);
+
 } // namespace quillside

@@ -1,0 +1,65 @@
+#include "bench_doubt.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include <quillside/words/fault.hpp>
+
+namespace quillside {
+
+namespace {
+
+/// The error of an instrument, where it is a quantity of that kind.
+template <class Quantity>
+std::optional<Quantity> error_as(const Instrument& row, Range<Quantity> (*read)(std::string_view)) {
+  try {
+    return read(row.error).low;
+  } catch (const Fault&) {
+    return std::nullopt; // an error of the other kind
+  }
+}
+
+template <class Quantity>
+std::vector<Error<Quantity>> instruments(const Tables& tables, std::string_view what,
+                                         Range<Quantity> (*read)(std::string_view)) {
+  std::vector<Error<Quantity>> found;
+  for (const auto& row : tables.readings) {
+    if (std::find(row.reads.begin(), row.reads.end(), what) == row.reads.end()) continue;
+    if (const auto half_width = error_as(row, read)) found.push_back({&row, *half_width});
+  }
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& a, const auto& b) { return a.instrument->trouble < b.instrument->trouble; });
+  return found;
+}
+
+template <class Quantity>
+Spread<Quantity> doubt(const std::vector<Error<Quantity>>& instruments, const Reading<Quantity>& reading) {
+  if (reading.half_width_typed || instruments.empty()) return give_or_take(reading.value, reading.half_width);
+  constexpr double finest_share = 10;
+  const bool digits = reading.half_width > Quantity{};
+  const auto credible = std::find_if(instruments.begin(), instruments.end(), [&](const auto& one) {
+    return !digits || one.half_width <= finest_share * reading.half_width;
+  });
+  const auto finest = std::min_element(instruments.begin(), instruments.end(),
+                                       [](const auto& a, const auto& b) { return a.half_width < b.half_width; });
+  const Quantity usual = (credible == instruments.end() ? finest : credible)->half_width;
+  return give_or_take(reading.value, std::max(reading.half_width, usual));
+}
+
+} // namespace
+
+std::vector<Error<Length>> length_instruments(const Tables& tables, std::string_view what) {
+  return instruments<Length>(tables, what, read_length_range);
+}
+std::vector<Error<Angle>> angle_instruments(const Tables& tables, std::string_view what) {
+  return instruments<Angle>(tables, what, read_angle_range);
+}
+
+Spread<Length> doubt_of(const Tables& tables, std::string_view what, const Reading<Length>& reading) {
+  return doubt(length_instruments(tables, what), reading);
+}
+Spread<Angle> doubt_of(const Tables& tables, std::string_view what, const Reading<Angle>& reading) {
+  return doubt(angle_instruments(tables, what), reading);
+}
+
+} // namespace quillside
