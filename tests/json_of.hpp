@@ -26,6 +26,16 @@ inline Json answer_of(const std::string& line, const Surroundings& around = {}) 
   return record;
 }
 
+/// The same for words with blanks in them.
+inline Json answer_of_words(std::vector<std::string> words) {
+  words.insert(words.end(), {"--format", "json"});
+  const Ran ran = run_words(words);
+  Json record = record_of(ran);
+  INFO(ran.out);
+  REQUIRE_FALSE(record.contains("error"));
+  return record;
+}
+
 inline Json error_of(const std::string& line, int exit, const Surroundings& around = {}) {
   const Ran ran = quillside(line + " --format json", around);
   INFO(line << "\n" << ran.out << ran.err);

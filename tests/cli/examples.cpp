@@ -26,3 +26,23 @@ TEST_CASE("a machine and a speed of one's own go over the built-in ones") {
   CHECK(answer["set"]["step"] == "3");
   for (const auto& source : answer["sources"]) CHECK(source["id"] != "mh-drilling-stainless");
 }
+
+TEST_CASE("the four drill points are judged as the solids they were computed from deserve") {
+  // Solids, mm and deg: named above each line of the example. Read here as it prints them.
+  const auto ran = test::run_words({"batch", std::string(QUILLSIDE_SOURCE_DIR) + "/examples/drill-points.txt"});
+  INFO(ran.out << ran.err);
+  CHECK(ran.exit == 0);
+  std::vector<Json> points;
+  std::size_t from = 0;
+  for (std::size_t to = ran.out.find('\n'); to != std::string::npos; from = to + 1, to = ran.out.find('\n', from))
+    points.push_back(Json::parse(ran.out.substr(from, to - from)));
+  REQUIRE(points.size() == 4);
+  CHECK(points[0]["verdict"] == "keep");
+  CHECK(points[1]["verdict"] == "regrind");
+  CHECK(points[1]["reason"].get<std::string>().find("lip A stands higher") != std::string::npos);
+  CHECK_THAT(points[1]["found"]["lip_height_difference"]["value"].get<double>(), test::WithinAbs(0.30, 0.02));
+  CHECK(points[2]["verdict"] == "regrind");
+  CHECK_THAT(points[2]["found"]["included_angle"]["value"].get<double>(), test::WithinAbs(128, 0.5));
+  CHECK(points[3]["verdict"] == "regrind");
+  CHECK(points[3]["found"]["grind_off"]["low"].get<double>() >= 0.3);
+}

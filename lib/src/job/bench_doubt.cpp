@@ -35,10 +35,10 @@ std::vector<Error<Quantity>> instruments(const Tables& tables, std::string_view 
 template <class Quantity>
 Spread<Quantity> doubt(const std::vector<Error<Quantity>>& instruments, const Reading<Quantity>& reading) {
   if (reading.half_width_typed || instruments.empty()) return give_or_take(reading.value, reading.half_width);
-  constexpr double finest_share = 10;
+  constexpr double coarsest = 16; // in halves of the last digit
   const bool digits = reading.half_width > Quantity{};
   const auto credible = std::find_if(instruments.begin(), instruments.end(), [&](const auto& one) {
-    return !digits || one.half_width <= finest_share * reading.half_width;
+    return !digits || one.half_width <= coarsest * reading.half_width;
   });
   const auto finest = std::min_element(instruments.begin(), instruments.end(),
                                        [](const auto& a, const auto& b) { return a.half_width < b.half_width; });

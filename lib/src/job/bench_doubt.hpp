@@ -20,7 +20,7 @@ std::vector<Error<Length>> length_instruments(const Tables& tables, std::string_
 std::vector<Error<Angle>> angle_instruments(const Tables& tables, std::string_view what);
 
 /// \p what names the reading, as tables/readings.toml does. The instrument is the least trouble that could have given
-/// the digits typed: nobody reads 3.66 mm off a rule, so one counts whose error is up to ten times half the last digit;
+/// the digits typed: nobody reads 3.66 mm off a rule, so one counts whose error is at most eight of the last digit;
 /// where none is so fine, the finest.
 Spread<Length> doubt_of(const Tables& tables, std::string_view what, const Reading<Length>& reading);
 Spread<Angle> doubt_of(const Tables& tables, std::string_view what, const Reading<Angle>& reading);

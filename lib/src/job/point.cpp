@@ -84,6 +84,9 @@ PointDefaults defaults_of(const Tables& tables, const Ground& ground, Length dia
   return all;
 }
 
+/// The drill, for a fault that no single reading is to blame for.
+std::string readings_in_words(const PointQuestion& ask) { return ask.size.text.value_or(""); }
+
 /// The point judged in every way that the readings allow. One that was named has to be allowed.
 std::vector<JudgedPoint> judge_ways(const Tables& tables, const PointQuestion& ask, const Ground& ground,
                                     const PointReadings& readings) {
@@ -98,6 +101,9 @@ std::vector<JudgedPoint> judge_ways(const Tables& tables, const PointQuestion& a
                                    targets, ground.land, readings));
     } catch (const Fault& fault) {
       refused = fault;
+    } catch (const std::domain_error& error) {
+      refused =
+          contradiction(readings_in_words(ask), "these readings make no drill's point: " + std::string(error.what()));
     }
   }
   if (judged.empty()) throw Fault(*refused);

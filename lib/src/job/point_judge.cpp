@@ -133,7 +133,10 @@ private:
     const PointLimit* below = limit_of("lip_relief_below");
     const PointLimit* over = limit_of("lip_relief_over");
     if (below == nullptr || over == nullptr) return;
-    auto& check = add("lip_relief", point().relief->spread, about(wanted_relief(), *below, *over), over);
+    const auto rule = about(wanted_relief(), *below, *over);
+    // A bound alone speaks only against a point: that the relief may be enough, one knew before.
+    if (point().relief_is_most && verdicts_over(point().relief->spread, rule).best == PointVerdict::keep) return;
+    auto& check = add("lip_relief", point().relief->spread, rule, over);
     if (point().relief->spread.value < wanted_relief()) check.limit = below;
   }
 

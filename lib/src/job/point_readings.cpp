@@ -48,9 +48,9 @@ void refuse_impossible(const PointQuestion& ask) {
   require_angle(ask.gauge_angle, degrees(30), degrees(178), "gauge that a point stands in");
   if (ask.chisel) {
     const Angle angle = ask.chisel->value.value;
-    if (!(angle >= degrees(15) && angle <= degrees(165)) || angle == turns(0.25))
-      throw wrong_word(typed(ask.chisel), "is no chisel edge angle: give the obtuse one, 91 to 165 deg, or its "
-                                          "supplement, 15 to 89 deg");
+    if (!(angle >= degrees(33) && angle <= degrees(147)) || angle == turns(0.25))
+      throw wrong_word(typed(ask.chisel), "is no chisel edge angle: give the obtuse one, 91 to 147 deg, or its "
+                                          "supplement, 33 to 89 deg");
   }
   if (ask.half_angles)
     for (const auto& half : ask.half_angles->value)
@@ -72,6 +72,10 @@ void refuse_impossible(const PointQuestion& ask) {
   if (ask.web && !(ask.web->value.value < diameter))
     throw contradiction(typed(ask.web), "--web " + typed(ask.web) + " is no less than the drill, " +
                                             print_length_with_unit(diameter, UnitSystem::metric));
+  if (ask.web && ask.web->value.value > diameter / 2.0)
+    throw contradiction(typed(ask.web), "--web " + typed(ask.web) + " is more than half the drill, " +
+                                            print_length_with_unit(diameter, UnitSystem::metric) +
+                                            ": no twist drill has such a web");
   if (ask.trial_hole && ask.trial_hole->value.value + ask.trial_hole->value.half_width < diameter * 0.98)
     throw contradiction(typed(ask.trial_hole), "--trial-hole " + typed(ask.trial_hole) +
                                                    " is smaller than the drill, " +
@@ -96,7 +100,7 @@ Spread<Angle> acute(Spread<Angle> chisel) {
       chisel.value > turns(0.25)
           ? Spread<Angle>{turns(0.5) - chisel.high, turns(0.5) - chisel.value, turns(0.5) - chisel.low}
           : chisel;
-  constexpr Angle least = degrees(10);
+  constexpr Angle least = degrees(32);
   constexpr Angle most = degrees(89.9);
   return {std::max(turned.low, least), std::min(turned.value, most), std::min(turned.high, most)};
 }

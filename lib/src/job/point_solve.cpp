@@ -19,8 +19,11 @@ namespace quillside {
 
 namespace {
 
-constexpr Angle no_relief = degrees(0.01); // a flank that does not fall away has no slope to work with
-constexpr Angle square = degrees(89.9);    // a chisel edge square to the lips, as nearly as the relations allow
+constexpr Angle no_relief = degrees(0.01);   // a flank that does not fall away has no slope to work with
+constexpr Angle steepest_edge = degrees(32); // acute; with a web of half the drill it still leaves a lip
+constexpr Angle sharpest = degrees(40);
+constexpr Angle bluntest = degrees(178);
+constexpr Angle square = degrees(89.9); // a chisel edge square to the lips, as nearly as the relations allow
 
 /// Readings for one way of grinding, turned into figures one after another; the included angle that the relief needs is
 /// taken from the pass before.
@@ -66,8 +69,10 @@ private:
 
   /// No web reaches the diameter, no lip goes on without a reach: ends of a wide doubt are cut there.
   [[nodiscard]] Spread<Length> fitting(Spread<Length> web) const {
-    return at_most(at_least(web, readings_.diameter * 0.01), readings_.diameter * 0.6);
+    return at_most(at_least(web, readings_.diameter * 0.01), readings_.diameter / 2.0);
   }
+
+  static Spread<Angle> within_edges(Spread<Angle> acute) { return at_most(at_least(acute, steepest_edge), square); }
 
   void find_web() {
     std::vector<Known<Length>> known;
@@ -101,8 +106,7 @@ private:
     if (readings_.end) {
       const auto& edge = readings_.end->chisel_edge;
       known.push_back(
-          {at_most(Spread<Angle>{turns(0.5) - edge.high, turns(0.5) - edge.value, turns(0.5) - edge.low}, square),
-           "--end-marks"});
+          {within_edges({turns(0.5) - edge.high, turns(0.5) - edge.value, turns(0.5) - edge.low}), "--end-marks"});
       because("chisel edge from the photograph", end_marks_law, edge);
     }
     if (readings_.chisel_length && readings_.web) known.push_back({chisel_of_lengths(), "--chisel-length"});
@@ -130,7 +134,7 @@ private:
       throw contradiction("--chisel-length", "--chisel-length " + in_words(chisel) + " is shorter than --web " +
                                                  in_words(*readings_.web) +
                                                  ": a chisel edge is as long as the web, or longer");
-    const auto spread = at_most(chisel_of_lengths_spread(), square);
+    const auto spread = within_edges(chisel_of_lengths_spread());
     because("chisel edge from its length", chisel_web_law, spread);
     return spread;
   }
@@ -182,7 +186,7 @@ private:
       return turns(0.5) - chisel_edge_of_flat(point, flank_slope(point, above_least));
     };
     const auto spread = through(point_.relief->from, edge, included_.spread, point_.web.spread, point_.relief->spread);
-    point_.chisel = {at_most(spread, square), point_.relief->from};
+    point_.chisel = {within_edges(spread), point_.relief->from};
     point_.chisel_follows = true;
     because("chisel edge that follows", chisel_edge_law,
             Spread<Angle>{turns(0.5) - spread.high, turns(0.5) - spread.value, turns(0.5) - spread.low});
@@ -253,6 +257,8 @@ private:
     if (readings_.point_length) of_point_length(known);
     if (readings_.lip_lengths) of_lip_lengths(known);
     if (readings_.light && !point_.halves) of_light_alone(known);
+    // A shallow relation may reach beyond any point: its ends are cut at a needle and at a flat.
+    for (auto& one : known) one.spread = at_most(at_least(one.spread, sharpest), bluntest);
     point_.included_read = !known.empty();
     point_.included =
         point_.included_read ? agreed("the included angle is", known) : Known<Angle>{defaults_.included, ""};
@@ -423,8 +429,9 @@ private:
       known.push_back({spread, "--lip-lengths with --lip-depth"});
     }
     if (inner_ends_moved()) return not_judged("--lip-lengths for the angle");
-    const auto reach = propagate([&](Length web, Angle edge) { return lip_reach(shape(web, degrees(118)), edge); },
-                                 point_.web.spread, point_.chisel.spread);
+    const auto reach = through(
+        "--lip-lengths", [&](Length web, Angle edge) { return lip_reach(shape(web, degrees(118)), edge); },
+        point_.web.spread, point_.chisel.spread);
     if (mean.high < reach.low)
       throw contradiction("--lip-lengths", "--lip-lengths, in the mean " + in_words(mean) +
                                                ", are shorter than the lips reach from web to margin, " +
@@ -532,7 +539,7 @@ private:
         contradict("the lips differ in height by", *point_.height,
                    {half_feed, "--chips one, which asks half the feed at least,"});
       if (point_.height) return;
-      const Length no_more = lip_depth_now();
+      const Length no_more = readings_.diameter / 10.0; // more than that is seen without any reading
       point_.height =
           Known<Length>{at_most(Spread<Length>{half_feed.low, half_feed.value, no_more}, no_more), "--chips"};
       point_.height_is_floor = true;
@@ -547,10 +554,6 @@ private:
     else
       point_.height = Known<Length>{{mm(0), half_feed.value / 2.0, half_feed.high}, "--chips"};
   }
-  [[nodiscard]] Length lip_depth_now() const {
-    return lip_depth(shape(point_.web.spread.value, point_.included.spread.value), point_.chisel.spread.value);
-  }
-
   /// A hole over size asks a height difference of at least so much, once what holes usually are over size and the
   /// run-out of the spindle are taken off. Margins can hide more: it is a floor, and it names no lip.
   void heed_hole() {
