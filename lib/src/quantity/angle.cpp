@@ -22,6 +22,8 @@ Angle angle_of_cosine(double ratio) {
   return radians(std::acos(ratio));
 }
 
+RotationalStiffness newton_metres_per_radian(double amount) { return newton_metres(amount) / radians(1); }
+
 AngularVelocity angular_velocity(SpindleSpeed speed) {
   return AngularVelocity::from_value(in_rev_per_min(speed) * radians_per_turn);
 }

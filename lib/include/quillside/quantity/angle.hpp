@@ -17,6 +17,9 @@ double tangent(Angle angle);
 /// The angle from 0 to half a turn whose cosine this is. \param ratio -1 to 1; outside it throws std::domain_error
 Angle angle_of_cosine(double ratio);
 
+/// Moment that tilts by one radian.
+RotationalStiffness newton_metres_per_radian(double amount);
+
 /// The angle gone through in a time, from the turns gone through [rad/min from turn/min].
 AngularVelocity angular_velocity(SpindleSpeed speed);
 

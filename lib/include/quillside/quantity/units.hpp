@@ -48,7 +48,11 @@ using turn = base<turn_dimension>;
 using tooth = base<tooth_dimension>;
 using rim = base<rim_dimension>;
 using square_millimetre = times<millimetre, millimetre>;
+using cubic_millimetre = times<square_millimetre, millimetre>;
 using per_minute = per<turn, times<turn, minute>>;
+using newton_millimetre = times<newton, millimetre>;
+/// What a force of 1 N brings to 1 mm/min in a minute: mass is no base of this system.
+using inertia = per<times<newton, times<minute, minute>>, millimetre>;
 
 } // namespace detail
 
@@ -71,6 +75,22 @@ using FeedRate = Quantity<detail::per<detail::millimetre, detail::minute>>;
 using Torque = Quantity<detail::times<detail::newton, detail::millimetre>>;
 using Power = Quantity<detail::per<detail::times<detail::newton, detail::millimetre>, detail::minute>>;
 using Stress = Quantity<detail::per<detail::newton, detail::square_millimetre>>;
+/// Metal turned to chips in a time.
+using RemovalRate = Quantity<detail::per<detail::cubic_millimetre, detail::minute>>;
+/// Force that bends a tool by a length, and the bend by a force.
+using Stiffness = Quantity<detail::per<detail::newton, detail::millimetre>>;
+using Compliance = Quantity<detail::per<detail::millimetre, detail::newton>>;
+/// Torque over the angle by which it tilts what holds a tool; by radians in angle.hpp, by degrees here.
+using RotationalStiffness = Quantity<detail::per<detail::newton_millimetre, detail::turn>>;
+/// Force over acceleration.
+using Mass = Quantity<detail::inertia>;
+using Density = Quantity<detail::per<detail::inertia, detail::times<detail::square_millimetre, detail::millimetre>>>;
+/// Mass times the square of its distance from an axis.
+using MassMoment = Quantity<detail::times<detail::inertia, detail::square_millimetre>>;
+/// Work: a force times the length gone along, which the rim marks; so a work is no torque, though both are N mm.
+using Energy = Quantity<detail::times<detail::newton_millimetre, detail::rim>>;
+/// Second moment of area of a section.
+using SecondMoment = Quantity<detail::times<detail::square_millimetre, detail::square_millimetre>>;
 
 // Lengths.
 constexpr Length mm(double amount) { return Length::from_value(amount); }
@@ -104,6 +124,9 @@ constexpr double in_degrees(Angle angle) { return factor::degree_in_turn.out_of(
 // Spindle speeds, cutting speeds.
 constexpr SpindleSpeed rev_per_min(double amount) { return SpindleSpeed::from_value(amount); }
 constexpr double in_rev_per_min(SpindleSpeed speed) { return speed.value(); }
+/// Turns in a second: what a frequency in Hz is to a shaft that whirls.
+constexpr SpindleSpeed rev_per_s(double amount) { return rev_per_min(factor::second_in_min.out_of(amount)); }
+constexpr double in_rev_per_s(SpindleSpeed speed) { return factor::second_in_min.into(speed.value()); }
 constexpr CuttingSpeed m_per_min(double amount) { return CuttingSpeed::from_value(factor::metre_in_mm.into(amount)); }
 constexpr CuttingSpeed ft_per_min(double amount) { return CuttingSpeed::from_value(factor::foot_in_mm.into(amount)); }
 constexpr double in_m_per_min(CuttingSpeed speed) { return factor::metre_in_mm.out_of(speed.value()); }
@@ -158,5 +181,39 @@ constexpr Power horsepower(double amount) { return watts(factor::horsepower_in_w
 constexpr double in_watts(Power power) { return factor::watt_in_newton_mm_per_min.out_of(power.value()); }
 constexpr Stress megapascals(double amount) { return Stress::from_value(amount); }
 constexpr double in_megapascals(Stress stress) { return stress.value(); }
+constexpr Stress gigapascals(double amount) { return megapascals(1000 * amount); }
+constexpr Energy joules(double amount) { return Energy::from_value(factor::newton_metre_in_newton_mm.into(amount)); }
+constexpr double in_joules(Energy energy) { return factor::newton_metre_in_newton_mm.out_of(energy.value()); }
+
+// Masses: 1 kg is 1 N s^2/m.
+constexpr Mass kilograms(double amount) {
+  return Mass::from_value(factor::metre_in_mm.out_of(factor::second_in_min.into(factor::second_in_min.into(amount))));
+}
+constexpr Mass grams(double amount) { return kilograms(amount / 1000); }
+constexpr double in_kilograms(Mass mass) {
+  return factor::metre_in_mm.into(factor::second_in_min.out_of(factor::second_in_min.out_of(mass.value())));
+}
+constexpr double in_grams(Mass mass) { return 1000 * in_kilograms(mass); }
+constexpr Density kg_per_m3(double amount) { return kilograms(amount) / (metres(1) * metres(1) * metres(1)); }
+constexpr double in_kg_per_m3(Density density) { return in_kilograms(density * (metres(1) * metres(1) * metres(1))); }
+constexpr MassMoment gram_mm2(double amount) { return grams(amount) * (mm(1) * mm(1)); }
+constexpr double in_gram_mm2(MassMoment moment) { return in_grams(moment / (mm(1) * mm(1))); }
+constexpr RotationalStiffness newton_metres_per_degree(double amount) { return newton_metres(amount) / degrees(1); }
+constexpr Stiffness newtons_per_mm(double amount) { return Stiffness::from_value(amount); }
+constexpr double in_newtons_per_mm(Stiffness stiffness) { return stiffness.value(); }
+constexpr Compliance mm_per_newton(double amount) { return Compliance::from_value(amount); }
+constexpr double in_mm_per_newton(Compliance compliance) { return compliance.value(); }
+constexpr SecondMoment mm4(double amount) { return SecondMoment::from_value(amount); }
+constexpr double in_mm4(SecondMoment moment) { return moment.value(); }
+
+// Metal removed, and the energy it takes: an energy in a volume is a stress, J/mm3 = 1000 N/mm2.
+constexpr RemovalRate mm3_per_min(double amount) { return RemovalRate::from_value(amount); }
+constexpr RemovalRate in3_per_min(double amount) {
+  return inches(1.0) * inches(1.0) * inches(1.0) / minutes(1) * amount;
+}
+constexpr double in_mm3_per_min(RemovalRate rate) { return rate.value(); }
+constexpr Stress joules_per_mm3(double amount) { return newton_metres(amount) / (mm(1) * mm(1) * mm(1)); }
+/// The handbooks' unit power: power at the cutter for a rate of metal removed, hp/(in3/min).
+constexpr Stress hp_per_in3_per_min(double amount) { return horsepower(amount) / in3_per_min(1); }
 
 } // namespace quillside
