@@ -234,6 +234,66 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, CuttingForceRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"416\"", "key of a material, or a list of keys", true}, row.material);
+  visit(Field{"hardness", "\"135 to 185 HB\"", "absent: any"}, row.hardness);
+  visit(Field{"kc", "\"1500 MPa\"", "kc1.1, specific force at a chip of 1 mm", true}, row.kc);
+  visit(Field{"mc", "\"0.21\"", "how it grows as the chip thins", true}, row.mc);
+  visit(Field{"doubt", "\"25 %\"", "either way", true}, row.doubt);
+  visit(source_field, row.source);
+  visit(Field{"note", "\"\"", ""}, row.note);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, UnitPowerRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"1018\"", "key of a material, or a list of keys", true}, row.material);
+  visit(Field{"hardness", "\"120 to 140 HB\"", "absent: any"}, row.hardness);
+  visit(Field{"unit_power", "\"0.69 hp/(in3/min)\"", "with a sharp tool", true}, row.unit_power);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, FeedFactorRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"feed", "\"0.001 in/tooth\"", "", true}, row.feed);
+  visit(Field{"factor", "\"1.60\"", "what the unit power is multiplied by", true}, row.factor);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, DrillForceRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"stainless\"", "key of a material, or a list of keys", true}, row.material);
+  visit(Field{"hardness", "\"135 to 185 HB\"", "absent: any"}, row.hardness);
+  visit(Field{"model", "\"handbook\"", "whose constants they are", true, drill_force_models}, row.model);
+  visit(Field{"torque", "\"24000\"", "", true}, row.torque);
+  visit(Field{"thrust", "\"35000\"", "absent: as the torque's"}, row.thrust);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, BurrSizeRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"diameter", "\"2.35 to 4.5 mm\"", "the heads it holds for", true}, row.diameter);
+  visit(Field{"shank", "\"1/8 in\"", "", true}, row.shank);
+  visit(Field{"head_length", "\"12 mm\"", "of an ordinary cylinder", true}, row.head_length);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, CutterStrengthRow>
+void fields(Row& row, V& visit) {
+  visit(Field{"cutter", "\"hss\"", "key of a cutter", true}, row.cutter);
+  visit(Field{"modulus", "\"207 GPa\"", "", true}, row.modulus);
+  visit(Field{"shear_modulus", "\"80 GPa\"", "", true}, row.shear_modulus);
+  visit(Field{"edge_radius", "\"6 um\"", "of a sharp ground edge", true}, row.edge_radius);
+  visit(Field{"working_stress", "\"700 MPa\"", "peak bending stress to stay under", true}, row.working_stress);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, PointLimit>
 void fields(Row& row, V& visit) {
   visit(Field{"item", "\"lip_height_difference\"", "what is judged", true, point_items}, row.item);
@@ -287,11 +347,13 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 25> kind_names{
-    "source",         "material",      "cutter",    "drilling_speed", "milling_speed", "reaming_speed", "burr_speed",
-    "speed_ratio",    "drilling_feed", "chip_load", "deep_hole",      "peck",          "drill_point",   "drill_web",
-    "lip_relief",     "fluid",         "machine",   "size",           "hardness",      "limit",         "point_limit",
-    "usual_oversize", "reading",       "sign",      "caution"};
+inline constexpr std::array<std::string_view, 31> kind_names{
+    "source",      "material",        "cutter",        "drilling_speed", "milling_speed", "reaming_speed",
+    "burr_speed",  "speed_ratio",     "drilling_feed", "chip_load",      "deep_hole",     "peck",
+    "drill_point", "drill_web",       "lip_relief",    "fluid",          "machine",       "size",
+    "hardness",    "limit",           "cutting_force", "unit_power",     "feed_factor",   "drill_force",
+    "burr_size",   "cutter_strength", "point_limit",   "usual_oversize", "reading",       "sign",
+    "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -299,7 +361,9 @@ template <class T> auto members_of(T& tables) {
                   tables.reaming_speeds, tables.burr_speeds, tables.speed_ratios, tables.drilling_feeds,
                   tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.drill_webs,
                   tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
-                  tables.point_limits, tables.usual_oversizes, tables.readings, tables.signs, tables.cautions);
+                  tables.cutting_forces, tables.unit_powers, tables.feed_factors, tables.drill_forces,
+                  tables.burr_sizes, tables.cutter_strengths, tables.point_limits, tables.usual_oversizes,
+                  tables.readings, tables.signs, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

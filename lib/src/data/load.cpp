@@ -228,6 +228,8 @@ Loaded load_over(const Tables& base, const std::vector<TableText>& texts) {
   std::stable_sort(
       storage->drill_webs.begin(), storage->drill_webs.end(),
       [](const DrillWebRow& a, const DrillWebRow& b) { return a.diameter.range.low < b.diameter.range.low; });
+  std::stable_sort(storage->feed_factors.begin(), storage->feed_factors.end(),
+                   [](const FeedFactorRow& a, const FeedFactorRow& b) { return a.feed.range.low < b.feed.range.low; });
   std::stable_sort(storage->hardness.begin(), storage->hardness.end(),
                    [](const HardnessRow& a, const HardnessRow& b) { return a.hb < b.hb; });
   check_references(*storage, texts, loaded.faults);

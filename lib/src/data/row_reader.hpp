@@ -73,6 +73,8 @@ public:
   void operator()(const Field& field, Printed<SpindleSpeed>& m) { range(field, m, read_spindle_speed_range); }
   void operator()(const Field& field, Printed<CuttingSpeed>& m) { range(field, m, read_cutting_speed_range); }
   void operator()(const Field& field, Printed<FeedPerRev>& m) { range(field, m, read_feed_per_rev_range); }
+  void operator()(const Field& field, Printed<FeedPerTooth>& m) { range(field, m, read_feed_per_tooth_range); }
+  void operator()(const Field& field, Printed<Stress>& m) { range(field, m, read_stress_range); }
   void operator()(const Field& field, Printed<Power>& m) { range(field, m, read_power_range); }
   void operator()(const Field& field, Printed<double>& m) {
     const bool percent = field.example.find('%') != std::string_view::npos;

@@ -42,6 +42,18 @@ inline bool replaces(const Fluid& a, const Fluid& b) {
 }
 inline bool replaces(const SizeRow& a, const SizeRow& b) { return a.name == b.name; }
 inline bool replaces(const HardnessRow& a, const HardnessRow& b) { return a.hb == b.hb; }
+inline bool replaces(const CuttingForceRow& a, const CuttingForceRow& b) {
+  return a.material == b.material && same_band(a.hardness, b.hardness);
+}
+inline bool replaces(const UnitPowerRow& a, const UnitPowerRow& b) {
+  return a.material == b.material && same_band(a.hardness, b.hardness);
+}
+inline bool replaces(const FeedFactorRow& a, const FeedFactorRow& b) { return a.feed.range.low == b.feed.range.low; }
+inline bool replaces(const DrillForceRow& a, const DrillForceRow& b) {
+  return a.material == b.material && same_band(a.hardness, b.hardness) && a.model == b.model;
+}
+inline bool replaces(const BurrSizeRow& a, const BurrSizeRow& b) { return same_range(a.diameter, b.diameter); }
+inline bool replaces(const CutterStrengthRow& a, const CutterStrengthRow& b) { return a.cutter == b.cutter; }
 inline bool replaces(const PointLimit& a, const PointLimit& b) {
   return a.item == b.item && a.way == b.way && same_range(a.diameter, b.diameter);
 }

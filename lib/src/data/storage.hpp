@@ -35,6 +35,12 @@ struct Storage {
   std::vector<SizeRow> sizes;
   std::vector<HardnessRow> hardness;
   std::vector<Limit> limits;
+  std::vector<CuttingForceRow> cutting_forces;
+  std::vector<UnitPowerRow> unit_powers;
+  std::vector<FeedFactorRow> feed_factors;
+  std::vector<DrillForceRow> drill_forces;
+  std::vector<BurrSizeRow> burr_sizes;
+  std::vector<CutterStrengthRow> cutter_strengths;
   std::vector<PointLimit> point_limits;
   std::vector<UsualOversize> usual_oversizes;
   std::vector<Instrument> readings;

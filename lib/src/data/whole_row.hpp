@@ -134,6 +134,40 @@ inline WrongRow wrong_as_a_whole(const Material& row, std::string_view) {
                                                      : "";
 }
 
+inline WrongRow wrong_as_a_whole(const CuttingForceRow& row, std::string_view) {
+  if (!(row.kc.range.low > megapascals(0))) return {"a specific force is above 0", "kc"};
+  if (!(row.mc.range.low >= 0 && row.mc.range.high < 1)) return {"'mc' is 0 to under 1", "mc"};
+  return row.doubt.range.high < 1 ? WrongRow{} : WrongRow{"a doubt is less than 100 %", "doubt"};
+}
+
+inline WrongRow wrong_as_a_whole(const UnitPowerRow& row, std::string_view) {
+  return row.unit_power.range.low > megapascals(0) ? WrongRow{} : WrongRow{"a unit power is above 0", "unit_power"};
+}
+
+inline WrongRow wrong_as_a_whole(const FeedFactorRow& row, std::string_view) {
+  return row.feed.range.low > mm_per_tooth(0) && row.factor.range.low > 0
+             ? WrongRow{}
+             : WrongRow{"a feed and its factor are above 0"};
+}
+
+inline WrongRow wrong_as_a_whole(const DrillForceRow& row, std::string_view) {
+  if (!(row.torque.range.low > 0)) return {"a constant is above 0", "torque"};
+  if (row.model == "power-law" && row.thrust.given()) return {"the power law has no thrust", "thrust"};
+  return !row.thrust.given() || row.thrust.range.low > 0 ? WrongRow{} : WrongRow{"a constant is above 0", "thrust"};
+}
+
+inline WrongRow wrong_as_a_whole(const BurrSizeRow& row, std::string_view) {
+  const bool fits = row.diameter.range.low < row.diameter.range.high && row.shank.range.low > mm(0) &&
+                    row.head_length.range.low > mm(0);
+  return fits ? WrongRow{} : WrongRow{"'diameter' is a range of heads, 'shank' and 'head_length' are above 0"};
+}
+
+inline WrongRow wrong_as_a_whole(const CutterStrengthRow& row, std::string_view) {
+  const bool fits = row.modulus.range.low > megapascals(0) && row.shear_modulus.range.low > megapascals(0) &&
+                    row.edge_radius.range.low > mm(0) && row.working_stress.range.low > megapascals(0);
+  return fits ? WrongRow{} : WrongRow{"every figure of a cutter's strength is above 0"};
+}
+
 /// A rule for a point's item: its kind of quantity, and a touch-up no narrower than a keep.
 template <class Quantity> WrongRow wrong_pair(const PointLimit& row, Range<Quantity> (*read)(std::string_view)) {
   Range<Quantity> keep;

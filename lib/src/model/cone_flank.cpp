@@ -5,7 +5,6 @@
 #include <cmath>
 #include <cstdint>
 #include <limits>
-#include <numbers>
 #include <stdexcept>
 
 #include <boost/math/tools/roots.hpp>
@@ -24,7 +23,7 @@ double square(double number) { return number * number; }
 Angle half(PointShape point) { return point.included / 2.0; }
 double half_web(PointShape point) { return in_mm(point.web) / 2; }
 double corner_radius(PointShape point) { return in_mm(point.diameter) / 2; }
-Facet at_lip(const ConeFlank& flank) { return {flank.point.included, flank.slope}; }
+Facet at_lip(ConeFlank flank) { return {flank.point.included, flank.slope}; }
 
 // --- the surface, in mm ---
 
@@ -88,7 +87,7 @@ FlankGradient gradient(const Cone& cone, double x, double y) {
 }
 
 /// About the lip.
-Cone cone_of(const ConeFlank& flank) {
+Cone cone_of(ConeFlank flank) {
   const Angle k = half(flank.point);
   const Angle tilt = flank_tilt(at_lip(flank));
   const double w = half_web(flank.point);
@@ -102,7 +101,7 @@ using Vector = std::array<double, 3>;
 double dot(const Vector& a, const Vector& b) { return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]; }
 
 /// About the cone's uppermost line.
-Cone cone_of(const ConeSetup& setup) {
+Cone cone_of(ConeSetup setup) {
   if (!(setup.cone_half_angle > turns(0)) || !(setup.cone_half_angle < turns(0.25)))
     throw std::domain_error{"half the angle of a cone is above 0 and under 90 deg"};
   if (!(setup.axis_angle > turns(0)) || !(setup.axis_angle < turns(0.25)))
@@ -134,7 +133,7 @@ Cone cone_of(const ConeSetup& setup) {
 
 // --- the chisel edge ---
 
-void require_numbers(const ConeFlank& flank) {
+void require_numbers(ConeFlank flank) {
   corner_reach(flank.point); // refuses what is no point
   flank_tilt(at_lip(flank)); // and a flank that does not fall
   if (!(flank.point.web > mm(0))) throw std::domain_error{"a conical flank needs a web"};
@@ -147,7 +146,7 @@ void require_numbers(const ConeFlank& flank) {
 double run_growth(Angle k) { return cosine(2.0 * k) / cosine(k); }
 
 /// Where the cone behind lip 1 cuts lip 2, along that lip.
-double inner_end(const ConeFlank& flank) {
+double inner_end(ConeFlank flank) {
   require_numbers(flank);
   const Angle k = half(flank.point);
   const Angle tilt = flank_tilt(at_lip(flank));
@@ -175,7 +174,7 @@ struct Checked {
   Cone cone;
   double inner_end;
 };
-Checked checked(const ConeFlank& flank) {
+Checked checked(ConeFlank flank) {
   const double inner = inner_end(flank);
   return {cone_of(flank), inner};
 }
@@ -199,7 +198,7 @@ void require_land(Angle land) {
   if (!(land > turns(0)) || !(land < turns(0.5))) throw std::domain_error{"a land angle is above 0 and under 180 deg"};
 }
 
-double relief_of(const ConeFlank& flank) { return tangent(relief_of_slope(flank.point, flank.slope)); }
+double relief_of(ConeFlank flank) { return tangent(relief_of_slope(flank.point, flank.slope)); }
 
 /// What the wanted point fixes of its cone, whatever the half angle.
 struct Fixed {
@@ -208,7 +207,7 @@ struct Fixed {
   double depth;  // g: half of how deep that corner of the other lip lies under the plane that touches along this one
   double widest; // half angle whose apex would lie in that corner [rad]
 };
-Fixed fixed_by(const WantedPoint& wanted) {
+Fixed fixed_by(WantedPoint wanted) {
   const double slope = flank_slope(wanted.point, wanted.relief);
   if (!(slope > 0)) throw std::domain_error{"a relief that leaves no flank falling from its lip"};
   if (!(wanted.point.web > mm(0))) throw std::domain_error{"a conical flank needs a web"};
@@ -223,7 +222,7 @@ Fixed fixed_by(const WantedPoint& wanted) {
   return {slope, along, depth, std::atan(std::hypot(along, w) / depth)};
 }
 
-ConeFlank cone_from(const WantedPoint& wanted, const Fixed& fixed, Angle half_angle) {
+ConeFlank cone_from(WantedPoint wanted, const Fixed& fixed, Angle half_angle) {
   const Angle k = half(wanted.point);
   const double t = tangent(half_angle);
   const double run =
@@ -237,14 +236,12 @@ ConeFlank cone_from(const WantedPoint& wanted, const Fixed& fixed, Angle half_an
 // --- the swing ---
 
 /// How far the plane that touches the cone has turned about its axis, from the lip, when it touches along the line
-/// through this place; 0 to a whole turn [rad].
+/// through this place [rad]. No flank reaches half a turn.
 double turned_to(const Cone& cone, const Vector& place) {
   const double run = cone.run.at(place[0], place[1], place[2]);
   const double depth = cone.depth.at(place[0], place[1], place[2]);
   const double across = cone.across.at(place[0], place[1], place[2]);
-  const double turned = std::atan2(-across, run * std::sin(cone.half_angle) - depth * std::cos(cone.half_angle));
-  constexpr double rounding = 1e-9; // a place on the lip itself is no whole turn away
-  return turned < -rounding ? turned + 2 * std::numbers::pi : turned;
+  return std::atan2(-across, run * std::sin(cone.half_angle) - depth * std::cos(cone.half_angle));
 }
 
 /// The turn at which that plane first reaches a place outside the cone; nothing for one inside.
@@ -260,7 +257,7 @@ std::optional<double> reached_at(const Cone& cone, const Vector& place) {
 
 } // namespace
 
-ConeSetup cone_setup(const ConeFlank& flank) {
+ConeSetup cone_setup(ConeFlank flank) {
   inner_end(flank); // refuses what is no flank
   const Angle k = half(flank.point);
   const Angle q = flank.cone_half_angle;
@@ -280,23 +277,23 @@ ConeSetup cone_setup(const ConeFlank& flank) {
           .foot_height = cotangent(k) * flank.apex_offset + z * distance};
 }
 
-Length flank_height(const ConeFlank& flank, EndPlace place) {
+Length flank_height(ConeFlank flank, EndPlace place) {
   return mm(reached(height(checked(flank).cone, in_mm(place.along), in_mm(place.across))));
 }
 
-Length flank_height(const ConeSetup& setup, EndPlace place) {
+Length flank_height(ConeSetup setup, EndPlace place) {
   return mm(reached(height(cone_of(setup), in_mm(place.along), in_mm(place.across))));
 }
 
-FlankGradient flank_gradient(const ConeFlank& flank, EndPlace place) {
+FlankGradient flank_gradient(ConeFlank flank, EndPlace place) {
   return gradient(checked(flank).cone, in_mm(place.along), in_mm(place.across));
 }
 
-FlankGradient flank_gradient(const ConeSetup& setup, EndPlace place) {
+FlankGradient flank_gradient(ConeSetup setup, EndPlace place) {
   return gradient(cone_of(setup), in_mm(place.along), in_mm(place.across));
 }
 
-ConeFlank cone_of_half_angle(const WantedPoint& wanted, Angle cone_half_angle) {
+ConeFlank cone_of_half_angle(WantedPoint wanted, Angle cone_half_angle) {
   const Fixed fixed = fixed_by(wanted);
   if (!(cone_half_angle > turns(0)) || !(cone_half_angle < half(wanted.point)))
     throw std::domain_error{"half the angle of the cone is above 0 and under half the point angle"};
@@ -310,7 +307,7 @@ ConeFlank cone_of_half_angle(const WantedPoint& wanted, Angle cone_half_angle) {
   return flank;
 }
 
-ConeFlank cone_of_axis_angle(const WantedPoint& wanted, Angle axis_angle) {
+ConeFlank cone_of_axis_angle(WantedPoint wanted, Angle axis_angle) {
   const Fixed fixed = fixed_by(wanted);
   if (!(axis_angle > turns(0)) || !(axis_angle < turns(0.25)))
     throw std::domain_error{"a pivot axis stands above 0 and under 90 deg to the drill"};
@@ -322,10 +319,10 @@ ConeFlank cone_of_axis_angle(const WantedPoint& wanted, Angle axis_angle) {
   return cone_of_half_angle(wanted, radians(std::atan2(level, upright) - std::acos(cosine(axis_angle) / most)));
 }
 
-ConeFlank cone_of_heel_drop(const WantedPoint& wanted, HeelDrop heel) {
+ConeFlank cone_of_heel_drop(WantedPoint wanted, HeelDrop heel) {
   const Fixed fixed = fixed_by(wanted);
   require_land(heel.land);
-  if (!(heel.ratio > 0)) throw std::domain_error{"a heel that drops"};
+  if (!(heel.ratio > 0)) throw std::domain_error{"a heel has to drop"};
   const FlankPlace corner{wanted.point.diameter / 2.0, heel.land};
   const double wanted_drop = heel.ratio * in_mm(uniform_drop(corner, wanted.relief));
   // The heel drops the more the narrower the cone, until the cone does not reach it at all.
@@ -346,40 +343,40 @@ ConeFlank cone_of_heel_drop(const WantedPoint& wanted, HeelDrop heel) {
   return flank;
 }
 
-double heel_drop_ratio(const ConeFlank& flank, Angle land) {
+double heel_drop_ratio(ConeFlank flank, Angle land) {
   require_land(land);
   const Length drop = cone_drop(flank, land);
   return drop / (relief_of(flank) * in_radians(land) * (flank.point.diameter / 2.0));
 }
 
-Length chisel_corner(const ConeFlank& flank) { return mm(inner_end(flank)); }
+Length chisel_corner(ConeFlank flank) { return mm(inner_end(flank)); }
 
-Angle chisel_edge_of_cone(const ConeFlank& flank) {
+Angle chisel_edge_of_cone(ConeFlank flank) {
   return turns(0.25) + radians(std::atan(inner_end(flank) / half_web(flank.point)));
 }
 
-Angle chisel_edge_at_axis(const ConeFlank& flank) {
+Angle chisel_edge_at_axis(ConeFlank flank) {
   const FlankGradient slope = gradient(checked(flank).cone, 0, 0);
   return turns(0.5) - radians(std::atan2(-slope.along, slope.across));
 }
 
-Length tip_height(const ConeFlank& flank) { return mm(reached(height(checked(flank).cone, 0, 0))); }
+Length tip_height(ConeFlank flank) { return mm(reached(height(checked(flank).cone, 0, 0))); }
 
-Length point_length(const ConeFlank& flank) {
+Length point_length(ConeFlank flank) {
   return cotangent(half(flank.point)) * corner_reach(flank.point) + tip_height(flank);
 }
 
-Length point_overhang(const ConeFlank& flank) { return tip_height(flank) - cone_setup(flank).foot_height; }
+Length point_overhang(ConeFlank flank) { return tip_height(flank) - cone_setup(flank).foot_height; }
 
-Length cone_drop(const ConeFlank& flank, Angle turn) { return cone_drop(flank, {flank.point.diameter / 2.0, turn}); }
+Length cone_drop(ConeFlank flank, Angle turn) { return cone_drop(flank, {flank.point.diameter / 2.0, turn}); }
 
-Length cone_drop(const ConeFlank& flank, FlankPlace place) {
+Length cone_drop(ConeFlank flank, FlankPlace place) {
   const Cone cone = checked(flank).cone;
   require_turn(place.turn);
   return mm(reached(drop_at(cone, flank.point, place)));
 }
 
-std::optional<Angle> heel_clear_angle(const ConeFlank& flank) {
+std::optional<Angle> heel_clear_angle(ConeFlank flank) {
   const Cone cone = checked(flank).cone;
   const auto drop = [&](double behind) {
     const FlankPlace margin{flank.point.diameter / 2.0, degrees(behind)};
@@ -402,7 +399,7 @@ std::optional<Angle> heel_clear_angle(const ConeFlank& flank) {
   return std::nullopt;
 }
 
-FeedPerRev greatest_feed(const ConeFlank& flank, Angle land) {
+FeedPerRev greatest_feed(ConeFlank flank, Angle land) {
   const Cone cone = checked(flank).cone;
   const Length radius = flank.point.diameter / 2.0;
   return detail::least_drop_per_turn(land, relief_of(flank) * radius / radians(1), [&](Angle behind) {
@@ -410,7 +407,7 @@ FeedPerRev greatest_feed(const ConeFlank& flank, Angle land) {
   });
 }
 
-Swing swing_of(const ConeFlank& flank, Angle land) {
+Swing swing_of(ConeFlank flank, Angle land) {
   const auto [cone, inner] = checked(flank);
   require_land(land);
   const double w = half_web(flank.point);

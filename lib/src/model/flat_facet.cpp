@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <stdexcept>
 
 #include <boost/math/tools/toms748_solve.hpp>
@@ -90,9 +91,9 @@ WedgeSetup setup_on_wedge(Facet facet, Angle tilt) {
   const double left = cot_point * cot_point + facet.slope * facet.slope - raised * raised;
   if (!(left > 0)) throw std::domain_error{"a wedge as steep as the flank itself"};
   const double level = std::sqrt(left);
-  return {.swing = radians(std::atan2(1, level * cosine(tilt))),
-          .tilt = tilt,
-          .roll = radians(std::atan2(facet.slope, cot_point) - std::atan2(raised, level))};
+  const Angle roll = radians(std::atan2(facet.slope, cot_point) - std::atan2(raised, level));
+  require_under_quarter(roll, "on this wedge the lip would have to face down");
+  return {.swing = radians(std::atan2(1, level * cosine(tilt))), .tilt = tilt, .roll = roll};
 }
 
 Length flat_drop(FlatFlank flank, Angle turn) { return flat_drop(flank, {flank.point.diameter / 2.0, turn}); }

@@ -18,6 +18,10 @@ void require_shape(PointShape point) {
     throw std::domain_error{"a point angle is above 0 and under 180 deg"};
 }
 
+void require_relief(Angle relief) {
+  if (!(relief > turns(0)) || !(relief < turns(0.25))) throw std::domain_error{"a relief is above 0 and under 90 deg"};
+}
+
 double cotangent(Angle angle) { return cosine(angle) / sine(angle); }
 Angle half(PointShape point) { return point.included / 2.0; }
 
@@ -58,6 +62,7 @@ Angle included_from_lip_depth(LipDepthReading reading) {
 
 Angle included_from_flat_lip_depth(FlatLipDepthReading reading) {
   if (!(reading.depth > mm(0))) throw std::domain_error{"a lip with no depth"};
+  require_relief(reading.relief);
   const PointShape any{reading.diameter, reading.web, degrees(118)};
   const Length radius = reading.diameter / 2.0;
   // h = x_o cot k - w m, and m holds cot k once more: linear in cot k.
@@ -105,7 +110,7 @@ Angle chisel_edge_from_lengths(ChiselLengths lengths) {
 
 double flank_slope(PointShape point, Angle relief) {
   require_shape(point);
-  if (!(relief > turns(0)) || !(relief < turns(0.25))) throw std::domain_error{"a relief is above 0 and under 90 deg"};
+  require_relief(relief);
   const double offset = sine_of_offset(point);
   return (tangent(relief) - offset * cotangent(half(point))) / std::sqrt(1 - offset * offset);
 }

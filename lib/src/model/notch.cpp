@@ -33,9 +33,9 @@ LightGap light_gap(Angle notch, PointShape point, Angle chisel_edge) {
 
 Angle half_angle_from_light(Angle notch, LightReading reading) {
   if (!(notch > turns(0)) || !(notch < turns(0.5))) throw std::domain_error{"no notch that a point stands in"};
-  if (!(reading.light.gap >= mm(0))) throw std::domain_error{"a gap is 0 or more"};
   const Angle side = notch / 2.0;
   if (reading.light.where == LightGap::Where::none) return side;
+  if (!(reading.light.gap >= mm(0))) throw std::domain_error{"a gap is 0 or more"};
   const PointShape any{reading.diameter, reading.web, notch};
   const Length reach = lip_reach(any, reading.chisel_edge);
   if (reading.light.where == LightGap::Where::corner) {

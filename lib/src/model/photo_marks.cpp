@@ -51,11 +51,14 @@ SideView side_view(const SideMarks& marks, Length diameter) {
   require_diameter(diameter);
   const Mark up_a = direction(marks.corner_a, marks.margin_a, "a mark up the margin lies on the outer corner");
   const Mark up_b = direction(marks.corner_b, marks.margin_b, "a mark up the margin lies on the outer corner");
-  const Mark up = middle_direction(up_a, up_b, "the marks up the margins point apart");
+  if (!(dot(up_a, up_b) > 0)) throw std::domain_error{"the marks up the margins point apart"};
+  // An outer corner lies nearer the axis than its margin, so each line up a margin leans; halfway between the two
+  // corners and halfway between the two margins lies the axis itself, however far up either margin is marked.
+  const Mark axis = 0.5 * (marks.margin_a + marks.margin_b);
+  const Mark up = direction(0.5 * (marks.corner_a + marks.corner_b), axis, "the marks up the margins point apart");
   const Mark across = dot(square_to(up), marks.margin_a - marks.margin_b) > 0 ? square_to(up) : -1.0 * square_to(up);
   const double wide = dot(across, marks.margin_a - marks.margin_b);
   if (!(wide > 0)) throw std::domain_error{"the marks up the margins lie on one line of the axis"};
-  const Mark axis = 0.5 * (marks.margin_a + marks.margin_b);
   const auto lip = [&](Mark corner, Mark inner, double side) {
     return Lip{side * dot(across, corner - axis), -dot(up, corner - axis), -side * dot(across, inner - corner),
                -dot(up, inner - corner)};

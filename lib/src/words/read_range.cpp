@@ -25,6 +25,9 @@ Range<FeedPerTooth> read_feed_per_tooth_range(std::string_view text) {
   return read_range<FeedPerTooth>(text, {"feed per tooth", {"0.0005 in/tooth", "0.013 mm/tooth"}},
                                   feed_per_tooth_units);
 }
+Range<Stress> read_stress_range(std::string_view text) {
+  return read_range<Stress>(text, {"stress", {"700 MPa", "207 GPa", "0.69 hp/(in3/min)"}}, stress_units);
+}
 Range<Power> read_power_range(std::string_view text) {
   return read_range<Power>(text, {"power", {"250 W"}}, power_units);
 }

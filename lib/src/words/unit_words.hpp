@@ -37,6 +37,10 @@ inline constexpr std::array feed_per_tooth_units{UnitWord<FeedPerTooth>{"in/toot
 constexpr Power kilowatts(double amount) { return watts(factor::kilowatt_in_watt.into(amount)); }
 inline constexpr std::array power_units{UnitWord<Power>{"W", watts}, UnitWord<Power>{"kW", kilowatts},
                                         UnitWord<Power>{"hp", horsepower}};
+// An energy in a volume is a stress: what a metal takes to be cut is printed as either.
+inline constexpr std::array stress_units{
+    UnitWord<Stress>{"MPa", megapascals}, UnitWord<Stress>{"N/mm2", megapascals}, UnitWord<Stress>{"GPa", gigapascals},
+    UnitWord<Stress>{"J/mm3", joules_per_mm3}, UnitWord<Stress>{"hp/(in3/min)", hp_per_in3_per_min}};
 constexpr Hardness rockwell_c(double number) { return {number, HardnessScale::rockwell_c}; }
 constexpr Hardness rockwell_b(double number) { return {number, HardnessScale::rockwell_b}; }
 constexpr Hardness vickers(double number) { return {number, HardnessScale::vickers}; }

@@ -9,6 +9,7 @@
 #include <quillside/data/cutter.hpp>
 #include <quillside/data/feed_row.hpp>
 #include <quillside/data/fluid.hpp>
+#include <quillside/data/force_row.hpp>
 #include <quillside/data/hole_row.hpp>
 #include <quillside/data/limit.hpp>
 #include <quillside/data/machine.hpp>
@@ -49,6 +50,12 @@ struct Tables {
   std::span<const SizeRow> sizes; // in order of size
   std::span<const HardnessRow> hardness;
   std::span<const Limit> limits;
+  std::span<const CuttingForceRow> cutting_forces;
+  std::span<const UnitPowerRow> unit_powers;
+  std::span<const FeedFactorRow> feed_factors; // in order of feed
+  std::span<const DrillForceRow> drill_forces;
+  std::span<const BurrSizeRow> burr_sizes;
+  std::span<const CutterStrengthRow> cutter_strengths;
   std::span<const PointLimit> point_limits;
   std::span<const UsualOversize> usual_oversizes;
   std::span<const Instrument> readings;

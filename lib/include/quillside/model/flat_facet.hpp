@@ -1,12 +1,13 @@
 #pragma once
 // One flat facet behind each lip, ground on the face of a flat disk: how to hold the drill for it, what point a hold
-// gives, and whether the heel clears. Frame as in lip_angles.hpp.
-// The disk's face stands upright. The drill lies with its flute up and its shank toward the operator and to the left;
-// the lip being ground is the upper one. Swing is the angle between the drill's axis and the disk in plan; tilt, how
-// far the point lies higher than the shank; roll, the drill turned about its own axis in its cutting direction since
-// its lip lay level in the end view. All three are read against the shop, not against one another. Assumes: straight
-// lips, a disk that runs true, both lips held alike. Leaves out: wear of the disk, the spring of the hold, lips bent by
-// a flute made for another angle (curved_lip.hpp).
+// gives, and whether the heel clears.
+// Frame as in lip_angles.hpp. The disk's face stands upright. The drill lies with its flute up and its shank toward the
+// operator and to the left; the lip being ground is the upper one. Swing is the angle between the drill's axis and the
+// disk in plan; tilt, how far the point lies higher than the shank; roll, the drill turned about its own axis in its
+// cutting direction since its lip lay level in the end view. All three are read against the shop, not against one
+// another.
+// Assumes: straight lips, a disk that runs true, both lips held alike.
+// Leaves out: wear of the disk, the spring of the hold, lips bent by a flute made for another angle (curved_lip.hpp).
 
 #include <quillside/model/law.hpp>
 #include <quillside/model/lip.hpp>
@@ -67,8 +68,8 @@ WedgeSetup level_lip_setup(Facet facet);
 WedgeSetup level_table_setup(Facet facet);
 /// On a wedge, the lip level as seen along the drill: no roll.
 WedgeSetup level_end_view_setup(Facet facet);
-/// On a wedge in hand. \param tilt of the wedge, point up above 0; as steep as the flank or steeper throws
-/// std::domain_error
+/// On a wedge in hand.
+/// \param tilt of the wedge, point up above 0; as steep as the flank or steeper throws std::domain_error
 WedgeSetup setup_on_wedge(Facet facet, Angle tilt);
 
 /// A flank ground flat. slope (m) above 0, the point as in lip.hpp; anything else throws std::domain_error.
@@ -80,7 +81,8 @@ struct FlatFlank {
 /// How far the flank lies lower than its lip, along the axis; below 0 it stands higher [mm]. Exact.
 /// \param turn 0 or more and under 180 deg; at the margin
 Length flat_drop(FlatFlank flank, Angle turn);
-/// The same anywhere. \param place radius above half the web and at most half the diameter, turn as above
+/// The same anywhere.
+/// \param place radius above half the web and at most half the diameter, turn as above
 Length flat_drop(FlatFlank flank, FlankPlace place);
 /// The slope whose flank drops by so much; exact. relief_of_slope makes the lip relief of it.
 /// \param place turn above 0 and under 180 deg; a drop that no falling flank shows throws std::domain_error
@@ -92,9 +94,10 @@ Angle turn_of_greatest_drop(FlatFlank flank);
 /// \param feed 0 or more; one steeper than the relief throws std::domain_error
 Angle heel_clear_angle(FlatFlank flank, FeedPerRev feed = mm_per_rev(0));
 
-/// The least slope with which one flat facet clears the heel; at the bound itself the heel just touches.
-/// 0 where any falling flank clears.
-/// \param land angle from the outer corner back to the heel, above 0 and under 180 deg \param feed 0 or more
+/// The least slope with which one flat facet clears the heel; at the bound itself the heel just touches. 0 where any
+/// falling flank clears.
+/// \param land angle from the outer corner back to the heel, above 0 and under 180 deg
+/// \param feed 0 or more
 double least_slope(PointShape point, Angle land, FeedPerRev feed = mm_per_rev(0));
 /// The same as a lip relief at the corner.
 Angle least_relief(PointShape point, Angle land, FeedPerRev feed = mm_per_rev(0));
@@ -111,7 +114,8 @@ struct RimHollow {
   Length depth;      // under the chord across the facet
   Angle relief_gain; // by which the flank at the lip is steeper than that chord, square to the lip
 };
-/// Outside the range of RimFacet throws std::domain_error. \sa flank_tilt, which the gain adds to
+/// Outside the range of RimFacet throws std::domain_error.
+/// \sa flank_tilt, which the gain adds to
 RimHollow rim_hollow(RimFacet facet);
 
 /// The second lip held a little off half a turn from the first.
@@ -120,8 +124,9 @@ struct IndexError {
   Angle helix;  // of the flute, 0 or more; the two together under 90 deg
   Angle error;  // above 0: too far in the cutting direction; at most 5 deg either way
 };
-/// How much higher that lip comes out (error above 0) or lower [mm]. To the first order: for 1 deg it is 7 % off at
-/// most for reliefs of 10 to 14 deg. An error of an axial stop goes into the height whole.
+/// How much higher that lip comes out (error above 0) or lower [mm]. To the first order: 2 to 3 % too small for a
+/// degree too far and as much too large for one too few, at reliefs of 10 to 14 deg. An error of an axial stop goes
+/// into the height whole.
 /// \param diameter above 0; outside the range of IndexError throws std::domain_error
 Length height_of_index_error(Length diameter, IndexError index);
 

@@ -1,9 +1,10 @@
 #pragma once
 // A second, steeper flat facet behind the first: it takes the heel down, and ground up to the axis it makes the chisel
-// edge a ridge. Frame as in lip_angles.hpp; the boundary between the facets runs parallel to the lip.
+// edge a ridge.
+// Frame as in lip_angles.hpp; the boundary between the facets runs parallel to the lip.
 // Assumes: both facets at the same point angle (the same fence), straight lips, both sides alike. Each facet is held as
-// a flat one (flat_facet.hpp), the second with second_slope. Leaves out: split and thinned points, whose notch is
-// another grind; the flutes, which end the land where land says.
+// a flat one (flat_facet.hpp), the second with second_slope.
+// Leaves out: split and thinned points, whose notch is another grind; the flutes, which end the land where land says.
 
 #include <quillside/model/flat_facet.hpp>
 #include <quillside/model/law.hpp>
@@ -36,8 +37,8 @@ inline constexpr Law four_facet_heel_law{
 
 /// Slopes as of a FlatFlank: first_slope above 0, second_slope above it. boundary (y2): where the second facet begins,
 /// from the axis toward the lip: 0 on the axis, above 0 ground too far, below 0 not far enough; less than half the web
-/// (it must not reach the lip) and behind it at the margin, so above minus half the diameter. The web above 0.
-/// Anything else throws std::domain_error.
+/// (it must not reach the lip) and behind it at the margin, so above minus half the diameter. The web above 0. Anything
+/// else throws std::domain_error.
 struct FourFacet {
   PointShape point;
   double first_slope;
@@ -46,14 +47,16 @@ struct FourFacet {
 };
 
 /// Slope of the second facet from its relief, taken just behind the boundary at the margin.
-/// \param relief above 0 and under 90 deg \param boundary within half the diameter either way
+/// \param relief above 0 and under 90 deg
+/// \param boundary within half the diameter either way
 double second_slope(PointShape point, Angle relief, Length boundary = mm(0));
 /// The inverse.
 Angle second_relief(FourFacet point);
 
 /// The second slope that this chisel edge shows, corner to corner, with the boundary on the axis.
-/// \param first_slope above 0 \param chisel_edge acute or obtuse; one that needs no second facet, or a second one
-/// flatter than the first, throws std::domain_error
+/// \param first slope above 0
+/// \param chisel_edge acute or obtuse; one that needs no second facet, or a second one flatter than the first, throws
+/// std::domain_error
 double second_slope_of_chisel(Facet first, Angle chisel_edge);
 
 /// Distance along the lip from the foot of the axis to its inner end, x_c [mm].

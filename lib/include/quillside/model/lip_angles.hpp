@@ -2,12 +2,12 @@
 // The angles a straight lip has along its length: clearances of the flank behind it, rakes of the flute before it, and
 // what a dial indicator on the flank reads. All static, as the drill lies in the hand.
 // Frame, here and in the other models of a ground point: z is the drill's axis, from the shank toward the work; seen
-// from the point the drill cuts counter-clockwise. Lip 1 lies at y = w (half the web) on the side of x above 0, carried
-// on to x = 0 it reaches z = 0; lip 2 is lip 1 turned by half a turn. A lip point at radius r stands off the x axis by
+// from the point the drill cuts counter-clockwise. Lip 1 lies at y = w (half the web) on the side of x above 0; carried
+// on to x = 0 it reaches z = 0. Lip 2 is lip 1 turned by half a turn. A lip point at radius r stands off the x axis by
 // o = asin(w/r). The flank is z = F(x, y); on a straight lip its slope along x is -cot(point/2), and the one free
-// number is m, its slope along y. Holds for every flank whose lip is straight: flat facets and cones alike, for m does
-// not change along such a lip. Leaves out: lips that are not straight (curved_lip.hpp), thinned and split points, the
-// chisel edge's own angles.
+// number is m, its slope along y.
+// Holds for every flank whose lip is straight: flat facets and cones alike, for m does not change along such a lip.
+// Leaves out: lips that are not straight (curved_lip.hpp), thinned and split points, the chisel edge's own angles.
 
 #include <quillside/model/law.hpp>
 #include <quillside/model/lip.hpp>
@@ -32,8 +32,8 @@ inline constexpr Law working_clearance_law{"working-clearance", "a = af - atan(f
 inline constexpr Law mean_relief_law{"mean-relief", "tan(relief) = drop / (r turn)",
                                      "definition, turn as arc over radius", "derived"};
 
-/// A flank as it lies at its lip, whatever the size of the drill.
-/// included above 0 and under 180 deg, slope (m, a pure number) above 0; anything else throws std::domain_error.
+/// A flank as it lies at its lip, whatever the size of the drill. included above 0 and under 180 deg, slope (m, a pure
+/// number) above 0; anything else throws std::domain_error.
 struct Facet {
   Angle included;
   double slope;
@@ -50,7 +50,8 @@ Angle flank_roll(Facet facet);
 Angle lip_offset(PointShape point, Length radius);
 
 /// Clearance in the plane square to the radius, from the plane square to the axis: at the corner, the lip relief.
-/// \param slope above 0 \param radius as above
+/// \param slope above 0
+/// \param radius as above
 Angle side_clearance(PointShape point, double slope, Length radius);
 /// Clearance between flank and cutting plane, measured square to the lip (ISO 3002-1, from memory).
 Angle normal_clearance(PointShape point, double slope, Length radius);
@@ -63,14 +64,16 @@ Angle lip_inclination(PointShape point, Length radius);
 /// Rake in the plane square to the radius: the flute's helix at this radius.
 /// \param helix at the full diameter, 0 or more and under 90 deg; anything else throws std::domain_error
 Angle side_rake(PointShape point, Angle helix, Length radius);
-/// Rake measured square to the lip (ISO 3002-1, from memory); below 0 near the web.
-/// Holds for the flute that this very lip sweeps.
+/// Rake measured square to the lip (ISO 3002-1, from memory); below 0 near the web. Holds for the flute that this very
+/// lip sweeps.
 Angle normal_rake(PointShape point, Angle helix, Length radius);
 /// The same in the orthogonal plane of ISO 3002-1 (from memory).
 Angle orthogonal_rake(PointShape point, Angle helix, Length radius);
 
 /// What is left of a side clearance once the drill is fed: the lip runs down a helix. 0 or less means it rubs.
-/// \param side_clearance above 0 and under 90 deg \param radius above 0 \param feed 0 or more
+/// \param side_clearance above 0 and under 90 deg
+/// \param radius above 0
+/// \param feed 0 or more
 Angle working_clearance(Angle side_clearance, Length radius, FeedPerRev feed);
 
 /// Where a dial indicator stands on a flank: at a radius, and the drill turned by so much in its cutting direction
@@ -80,11 +83,14 @@ struct FlankPlace {
   Angle turn;
 };
 /// How far a flank with this relief all along (a helix) drops along the axis [mm].
-/// \param place radius above 0, turn 0 to a whole turn \param relief above 0 and under 90 deg
+/// \param place radius above 0, turn 0 to a whole turn
+/// \param relief above 0 and under 90 deg
 Length uniform_drop(FlankPlace place, Angle relief);
 /// The mean relief over the turn, from a drop. Not the relief at the lip: a flat facet falls off less and less (true 12
 /// over 10 deg reads 9.2), a cone more and more (12.5 to 14). Turn by 5 deg or less, or use the exact drop of the
-/// model. \param place radius and turn above 0 \param drop along the axis, above 0
+/// model.
+/// \param place radius and turn above 0
+/// \param drop along the axis, above 0
 Angle mean_relief(FlankPlace place, Length drop);
 
 } // namespace quillside
