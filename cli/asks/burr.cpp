@@ -10,6 +10,11 @@ Reply ask_burr(const Call& call, const Session& session) {
   question.machine = session.machine(call, {"flexible-shaft", "hand-tool", "air-grinder"});
   if (const auto marked = call.flag("marked"))
     question.marked = Typed<SpindleSpeed>{read_spindle_speed(*marked), marked};
+  if (const auto shank = call.flag("shank"))
+    question.shank = Typed<Length>{session.size(*shank, shank_sizes).value.length, shank};
+  question.overhang = session.length(call, "overhang");
+  question.head_length = session.length(call, "head-length");
+  if (const auto shape = call.flag("shape")) question.shape = {read_head_shape(*shape), shape};
   return {burr(session.tables(), question)};
 }
 

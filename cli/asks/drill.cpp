@@ -28,6 +28,9 @@ Reply ask_drill(const Call& call, const Session& session) {
   question.through = call.has("through");
   question.point = session.angle(call, "point");
   question.dry = call.has("dry");
+  question.web = session.length(call, "web");
+  question.overhang = session.length(call, "overhang");
+  question.lever = session.length(call, "lever");
   return {drill(session.tables(), question)};
 }
 

@@ -12,6 +12,15 @@ Reply ask_mill(const Call& call, const Session& session) {
     question.flutes = {read_count(*flutes, "number of flutes", 1, 12), flutes};
   question.width = session.length(call, "width");
   question.dial = session.length(call, "dial");
+  question.overhang = session.length(call, "overhang");
+  question.flute_length = session.length(call, "flute-length");
+  if (const auto shank = call.flag("shank"))
+    question.shank = Typed<Length>{session.size(*shank, mill_shank_sizes).value.length, shank};
+  question.depth = session.length(call, "depth");
+  question.wall_allow = session.length(call, "wall-allow");
+  question.runout = session.length(call, "runout");
+  question.helix = session.angle(call, "helix");
+  question.climb = call.has("climb");
   return {mill(session.tables(), question)};
 }
 

@@ -10,6 +10,7 @@
 #include <quillside/words/print.hpp>
 
 #include "bench_doubt.hpp"
+#include "drill_forces.hpp"
 #include "spindle.hpp"
 #include "telling.hpp"
 
@@ -47,6 +48,14 @@ void refuse_contradictions(const DrillQuestion& ask) {
     throw wrong_word(ask.depth->text.value_or("0"), "is no depth of a hole: give more than 0");
   if (ask.point && !(ask.point->value >= degrees(30) && ask.point->value <= degrees(175)))
     throw wrong_word(ask.point->text.value_or(""), "is no point angle of a drill: give 30 to 175 deg", {"118", "135"});
+  if (ask.web && !(ask.web->value > mm(0) && ask.web->value < ask.size.value.length / 2.0))
+    throw wrong_word(ask.web->text.value_or("0"), "is no web of this drill: give more than 0 and less than half of it");
+  if (ask.overhang && !(ask.overhang->value >= ask.size.value.length))
+    throw wrong_word(ask.overhang->text.value_or("0"), "is no overhang of this drill: give at least its own diameter");
+  if (ask.lever && !(ask.lever->value > mm(0)))
+    throw wrong_word(ask.lever->text.value_or("0"), "is no length of a lever: give more than 0");
+  if (ask.lever && !(ask.machine && ask.machine->value->pinion_radius.given()))
+    needs("--lever", "--machine, one whose row gives the pinion_radius of its quill");
   if (ask.leave && !(ask.leave->value > mm(0)))
     throw contradiction("--leave",
                         "--leave " + ask.leave->text.value_or("0") + " leaves nothing; to go through, say --through");
@@ -105,6 +114,8 @@ void tell_inputs(Answer& answer, const DrillQuestion& ask, const Typed<Angle>& p
   if (ask.through) answer.inputs.push_back({"through", true, "--through"});
   answer.input("point", point);
   if (ask.dry) answer.input_flag("dry");
+  if (ask.web) answer.input("web", *ask.web);
+  if (ask.lever) answer.input("lever", *ask.lever);
 }
 
 void tell_depth(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, const Depth& depth,
@@ -195,20 +206,26 @@ std::string feed_text(const DrillingFeed& row) {
          (row.feed.given() ? std::string(row.feed.text) : std::string(row.share.text) + " of the diameter a turn");
 }
 
-/// The feed per turn, and the feed rate it makes at this speed.
-FeedRate tell_feed(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask, double share,
-                   SpindleSpeed speed) {
+/// The band of feeds the tables give, less what depth takes off.
+Band<FeedPerRev> wanted_feed(const Tables& tables, Telling& telling, const DrillQuestion& ask, double share) {
   const FeedChoice feed =
       choose_drilling_feed(tables, ask.material.value, ask.cutter.value->key, ask.size.value.length);
-  const Band<FeedPerRev> band{share * feed.band.low, share * feed.band.first, share * feed.band.high};
-  answer.set(key::feed_per_rev, band);
   telling.because_of_row("feed", feed_text(*feed.row), Answer::of(feed.band), feed.row->source);
   for (const auto* row : feed.spanning) telling.because_of_row("spans the band", feed_text(*row), Value{}, row->source);
   if (source_of(tables, feed.row->source).standing == "from memory") telling.flag("feed-from-memory");
-  const FeedRate rate = feed_rate(band.first, speed);
+  return {share * feed.band.low, share * feed.band.first, share * feed.band.high};
+}
+
+/// Where the drill would buckle or the motor stand still, no feed is above what they allow.
+Band<FeedPerRev> cut_to(const Band<FeedPerRev>& band, const AllowedFeed& allowed) {
+  if (allowed.by == AllowedFeed::By::nothing) return band;
+  return {std::min(band.low, allowed.feed), allowed.feed, std::min(band.high, std::max(allowed.feed, band.low))};
+}
+
+void tell_feed(Answer& answer, Telling& telling, const Band<FeedPerRev>& band, FeedRate rate) {
+  answer.set(key::feed_per_rev, band);
   answer.set(key::feed_rate, rate);
   telling.because_of_law("feed rate", feed_per_rev_law, measure(rate));
-  return rate;
 }
 
 void tell_wanted_point(const Tables& tables, Answer& answer, Telling& telling, const DrillQuestion& ask,
@@ -225,9 +242,24 @@ void tell_wanted_point(const Tables& tables, Answer& answer, Telling& telling, c
                          measure(relief->relief.range.low), relief->source);
 }
 
-std::string_view limited_by(const SpindleOutcome& outcome, const Reduction& reduction) {
+std::string_view limited_by(const SpindleOutcome& outcome, const Reduction& reduction, AllowedFeed::By feed_by) {
+  if (feed_by == AllowedFeed::By::buckling) return "buckling";
+  if (feed_by == AllowedFeed::By::stall) return "stall";
   if (outcome.lowered_by_machine || outcome.lowered_by_tool) return "machine";
   return reduction.by_depth ? "depth" : "table";
+}
+
+Typed<Length> overhang_of(const Tables& tables, const DrillQuestion& ask) {
+  return ask.overhang.value_or(
+      Typed<Length>{limit(tables.limits, "drill_overhang").ratio * ask.size.value.length, std::nullopt});
+}
+
+/// Nothing reasonable is left of the feed: the answer backs off, unless the speed already says worse.
+void back_off(Answer& answer, const AllowedFeed& allowed) {
+  if (allowed.reason.empty() || answer.verdict == "do not") return;
+  answer.verdict = "back off";
+  answer.reason = answer.reason ? *answer.reason + "; " + allowed.reason : allowed.reason;
+  answer.instead = allowed.instead;
 }
 
 } // namespace
@@ -253,8 +285,20 @@ Answer drill(const Tables& tables, const DrillQuestion& ask) {
     tell_spindle(answer, telling, spindle, outcome);
     const SpindleSpeed speed = outcome.setting.speed;
     answer.found(key::cutting_speed, cutting_speed(speed, diameter));
-    answer.found(key::limited_by, limited_by(outcome, reduction));
-    const FeedRate rate = tell_feed(tables, answer, telling, ask, reduction.feed, speed);
+    const Band<FeedPerRev> table_feed = wanted_feed(tables, telling, ask, reduction.feed);
+    const Typed<Length> overhang = overhang_of(tables, ask);
+    const auto at_work = drill_at_work(tables, telling, ask, overhang.value, speed);
+    AllowedFeed allowed{table_feed.first, AllowedFeed::By::nothing, "", ""};
+    if (at_work) allowed = allowed_feed(*at_work, table_feed.first, table_feed.low);
+    answer.found(key::limited_by, limited_by(outcome, reduction, allowed.by));
+    const Band<FeedPerRev> feed = cut_to(table_feed, allowed);
+    const FeedRate rate = feed_rate(feed.first, speed);
+    tell_feed(answer, telling, feed, rate);
+    if (at_work) {
+      answer.input("overhang", overhang);
+      tell_drill_forces(answer, telling, ask, *at_work, feed.first);
+      back_off(answer, allowed);
+    }
     if (ask.dry)
       answer.set(key::fluid, "dry");
     else

@@ -8,6 +8,7 @@
 #include <quillside/words/fault.hpp>
 #include <quillside/words/print.hpp>
 
+#include "mill_forces.hpp"
 #include "spindle.hpp"
 #include "telling.hpp"
 
@@ -125,10 +126,95 @@ std::optional<std::string> unfit(const Machine& machine, Telling& telling) {
   return std::nullopt;
 }
 
+std::string_view name_of(DepthLimit limit) {
+  switch (limit) {
+  case DepthLimit::wall: return "wall";
+  case DepthLimit::stress: return "stress";
+  case DepthLimit::power: return "power";
+  case DepthLimit::flute: return "flute";
+  }
+  return "flute";
+}
+
+void tell_held(Answer& answer, const MillQuestion& ask, const HeldMill& held) {
+  answer.input("overhang", held.overhang);
+  answer.input("flute_length", held.flute_length);
+  answer.input("shank", held.shank);
+  answer.input("helix", held.helix);
+  answer.input("wall_allow", held.wall_allow);
+  if (held.runout) answer.input("runout", *held.runout);
+  if (ask.depth) answer.input("depth", *ask.depth);
+  if (ask.climb) answer.input_flag("climb");
+}
+
+/// Back off, or do not: the worse of two verdicts stays.
+void worsen(Answer& answer, const std::string& verdict, const std::string& reason, const std::string& instead) {
+  if (verdict == "go" || answer.verdict == "do not") return;
+  if (verdict == "do not") {
+    answer.refuse(reason);
+  } else {
+    answer.reason = answer.verdict == "back off" && answer.reason ? *answer.reason + "; " + reason : reason;
+    answer.verdict = "back off";
+  }
+  answer.instead = instead;
+}
+
+/// A chip thinner than the edge cuts rubs, and work-hardens what hardens.
+void judge_chip(const Tables& tables, Answer& answer, Telling& telling, const MillAtWork& mill) {
+  const Length chip = largest_chip(mill.question.pass.feed, mill.question.pass.engagement);
+  const Length least = mill.question.tooth.least_chip;
+  const auto microns = [](Length length) { return significant(in_mm(length) * 1000, 2) + " um"; };
+  if (chip < least) {
+    worsen(answer, "do not",
+           "the thickest chip, " + microns(chip) + ", is thinner than this edge cuts, " + microns(least) + ": it rubs",
+           "a heavier feed, a wider cut, or a sharper edge");
+  } else if (chip < limit(tables.limits, "near_rubbing").ratio * least) {
+    telling.flag("near-rubbing");
+    telling.word("least_chip", microns(least));
+  }
+}
+
+/// A finishing pass thinner than the hard skin of an austenitic stainless spends its life in it.
+void judge_finish(const Tables& tables, Answer& answer, const MillQuestion& ask, Length width) {
+  const Limit& least = limit(tables.limits, "finish_least");
+  if (ask.material.value.material->metal != "austenitic-stainless") return;
+  const bool thin = width < least.length || (ask.depth && ask.depth->value < least.length);
+  if (!thin) return;
+  worsen(answer, "back off",
+         "a pass under " + print_length_with_unit(least.length, UnitSystem::metric) + " (" +
+             print_length_with_unit(least.length, UnitSystem::inch) +
+             ") runs in the skin that the last one hardened, and hardens its own",
+         "take at least that much, in width and in depth, and leave it for the last pass");
+}
+
+/// The deepest pass, or the one asked for, and what it comes to.
+void tell_depth(Answer& answer, Telling& telling, const MillQuestion& ask, const MillAtWork& mill) {
+  const AllowedDepth allowed = allowed_depth(mill);
+  telling.because_of_law("deepest pass, of a metal as hard as may be and as the tables say", deepest_pass_law,
+                         Answer::of(allowed.band));
+  const Length depth = ask.depth ? ask.depth->value : allowed.band.first;
+  tell_mill_forces(answer, telling, mill, depth);
+  if (ask.depth) {
+    const DepthVerdict judged = judge_depth(mill, allowed, depth);
+    answer.found(key::limited_by, judged.verdict == "go" ? std::string_view("given") : name_of(allowed.bound_by));
+    answer.set(key::depth_of_cut, Band<Length>{std::min(allowed.band.low, depth), std::min(depth, allowed.band.first),
+                                               std::max(allowed.band.high, std::min(depth, allowed.band.first))});
+    worsen(answer, judged.verdict, judged.reason,
+           "passes of " + print_length_with_unit(allowed.band.first, UnitSystem::metric) + " (" +
+               print_length_with_unit(allowed.band.first, UnitSystem::inch) + ")");
+  } else {
+    answer.found(key::limited_by, name_of(allowed.bound_by));
+    answer.set(key::depth_of_cut, allowed.band);
+  }
+  if (mill.handbook.unit_power == megapascals(0)) telling.flag("one-force-model");
+  telling.flag("cutter-alone");
+}
+
 } // namespace
 
 Answer mill(const Tables& tables, const MillQuestion& ask) {
   refuse_contradictions(ask);
+  const HeldMill held = held_mill(ask);
   const Work& work = ask.material.value;
   const Length diameter = ask.size.value.length;
   const std::string_view cutter = ask.cutter.value->key;
@@ -159,8 +245,16 @@ Answer mill(const Tables& tables, const MillQuestion& ask) {
     tell_handwheel(tables, answer, telling, ask, rate);
     answer.set(key::width_of_cut, width.value);
     telling.fluid();
-    telling.flag("depth-unjudged");
     if (outcome.verdict == "do not") answer.refuse(outcome.reason);
+    if (const auto at_work = mill_at_work(tables, telling, ask, held, width.value, feed.first, speed)) {
+      tell_held(answer, ask, held);
+      tell_depth(answer, telling, ask, *at_work);
+      judge_chip(tables, answer, telling, *at_work);
+      judge_finish(tables, answer, ask, width.value);
+    } else {
+      telling.flag("depth-unjudged");
+    }
+    if (answer.verdict == "do not") answer.settings.clear();
     if (const auto why = machine == nullptr ? std::nullopt : unfit(*machine, telling)) {
       answer.refuse(*why);
       answer.instead = "a collet in a mill's spindle";

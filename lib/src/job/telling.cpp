@@ -81,6 +81,7 @@ std::optional<Band<SpindleSpeed>> Telling::wanted_speed(Length diameter, std::st
   // What nobody named is shown as taken: the condition of the usual row, the hardness band of any row.
   if (choice.assumed && !choice.row->condition.empty())
     answer_.input_word("condition", choice.row->condition, std::nullopt);
+  if (choice.row->hardness.given()) assumed_hardness_ = choice.row->hardness.band;
   if (!work_->hardness && choice.row->hardness.given())
     answer_.input_word("hardness", choice.row->hardness.text, std::nullopt);
   const Band<SpindleSpeed> wanted{spindle_speed(choice.band.low, diameter), spindle_speed(choice.band.first, diameter),

@@ -25,6 +25,9 @@ public:
   /// the answer is refused, and \p instead is what would do.
   std::optional<Band<SpindleSpeed>> wanted_speed(Length diameter, std::string instead);
 
+  /// The hardness band of the row that gave the speed, where none was named: what the metal is taken for.
+  [[nodiscard]] std::optional<HardnessBand> assumed_hardness() const { return assumed_hardness_; }
+
   /// A step of `why` from a table row.
   void because_of_row(std::string step, std::string formula, Value value, std::string_view source_id);
   /// A step of `why` from a model.
@@ -52,6 +55,7 @@ private:
   Answer& answer_;
   const Work* work_;
   std::string_view cutter_;
+  std::optional<HardnessBand> assumed_hardness_;
   std::set<std::string_view> flags_;
   std::map<std::string, std::string, std::less<>> words_;
 };

@@ -30,6 +30,9 @@ inline Measure measure(Power power) { return {in_watts(power), {}, {}, "W"}; }
 inline Measure measure(Time time) { return {in_seconds(time), {}, {}, "s"}; }
 inline Measure measure(Temperature temperature) { return {in_celsius(temperature), {}, {}, "degC"}; }
 inline Measure measure(Stress stress) { return {in_megapascals(stress), {}, {}, "MPa"}; }
+// Of a step of `why` only.
+inline Measure measure(Energy energy) { return {in_joules(energy), {}, {}, "J"}; }
+inline Measure measure(Compliance give) { return {in_mm_per_newton(give), {}, {}, "mm/N"}; }
 inline Measure measure(double ratio) { return {ratio, {}, {}, "1"}; }
 
 /// The name of a member that carries one kind of quantity.
@@ -58,6 +61,7 @@ inline constexpr ListKey pecks{"pecks"};
 inline constexpr Key<Length> to_depth{"to_depth"};
 inline constexpr Key<Time> turn_time{"turn_time"};
 inline constexpr Key<Length> width_of_cut{"width_of_cut"};
+inline constexpr Key<Length> depth_of_cut{"depth_of_cut"};
 
 // Findings: what follows, and what was taken from the tables.
 inline constexpr Key<SpindleSpeed> wanted_spindle_speed{"wanted_spindle_speed"};
@@ -72,6 +76,23 @@ inline constexpr Key<Length> spot_diameter{"spot_diameter"};
 inline constexpr Key<Angle> wanted_point{"wanted_point"};
 inline constexpr Key<Angle> wanted_relief{"wanted_relief"};
 inline constexpr Key<Length> chip_thickness{"chip_thickness"};
+
+// Forces.
+inline constexpr Key<Torque> torque{"torque"};
+inline constexpr Key<Force> thrust{"thrust"};
+inline constexpr Key<Power> power{"power"};
+inline constexpr Key<Force> lever_force{"lever_force"};
+inline constexpr Key<Torque> grab_torque{"grab_torque"};
+inline constexpr Key<Force> buckling_load{"buckling_load"};
+inline constexpr Key<Torque> stall_torque{"stall_torque"};
+inline constexpr Key<SpindleSpeed> whirl_speed{"whirl_speed"};
+inline constexpr Key<Force> tangential_force{"tangential_force"}; // mean
+inline constexpr Key<Force> bending_force{"bending_force"};       // peak resultant
+inline constexpr Key<Length> deflection{"deflection"};
+inline constexpr ListKey walls{"walls"};
+inline constexpr Key<Length> error{"error"};
+inline constexpr Key<Length> wall_error{"wall_error"}; // the larger of the walls'
+inline constexpr Key<Stress> root_stress{"root_stress"};
 
 // Gauges.
 inline constexpr Key<Angle> notch_angle{"notch_angle"};

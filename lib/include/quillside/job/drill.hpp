@@ -1,6 +1,6 @@
 #pragma once
-// Drilling: spindle speed, feed, depth stop, pecks.
-// Leaves out: forces, power and buckling; the wander of the start; oversize of the hole.
+// Drilling: spindle speed, feed, depth stop, pecks, thrust and torque, and what drill and machine bear of them.
+// Leaves out: the wander of the start; oversize of the hole; wear beyond the ordinary.
 
 #include <optional>
 
@@ -25,6 +25,9 @@ struct DrillQuestion {
   bool through = false;                              // needs thick
   std::optional<Typed<Angle>> point = {};            // absent: the one the material wants
   bool dry = false;
+  std::optional<Typed<Length>> web = {};      // at the point; absent: of a standard point, for the forces
+  std::optional<Typed<Length>> overhang = {}; // chuck to tip; absent: about the flutes of an ordinary drill
+  std::optional<Typed<Length>> lever = {};    // of the quill; absent: the machine's
 };
 
 /// Sizes that drills come in, 0.1 mm to 25.4 mm (1 in).
