@@ -207,7 +207,7 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double least;
     double most;
   };
-  constexpr std::array<Known, 28> known{
+  constexpr std::array<Known, 31> known{
       {{"band_below", false, 0.01, 1},   {"band_above", false, 1, 10},        {"through_overrun", true, 0, 0},
        {"dry_speed", false, 0.01, 1},    {"shim_over", false, 0, 1},          {"deepest_hole", false, 1, 1000},
        {"thinning_most", false, 1, 100}, {"handwheel_fastest", false, 0, 60}, {"land_angle", false, 30, 120},
@@ -217,7 +217,8 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
        {"second_relief", false, 5, 60},  {"burr_overhang", true, 0, 0},       {"drill_overhang", false, 1, 100},
        {"radial_ratio", false, 0, 3},    {"least_chip_share", false, 0, 3},   {"least_chip_share_brass", false, 0, 3},
        {"wear_milling", false, 1, 3},    {"flute_end_notch", false, 1, 3},    {"finish_least", true, 0, 0},
-       {"near_rubbing", false, 1, 10}}};
+       {"near_rubbing", false, 1, 10},   {"least_chip_margin", false, 1, 10}, {"feed_least_share", false, 0.01, 1},
+       {"breaks_at", false, 1, 10}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

@@ -289,7 +289,9 @@ Answer drill(const Tables& tables, const DrillQuestion& ask) {
     const Typed<Length> overhang = overhang_of(tables, ask);
     const auto at_work = drill_at_work(tables, telling, ask, overhang.value, speed);
     AllowedFeed allowed{table_feed.first, AllowedFeed::By::nothing, "", ""};
-    if (at_work) allowed = allowed_feed(*at_work, table_feed.first, table_feed.low);
+    if (at_work)
+      allowed =
+          allowed_feed(*at_work, table_feed.first, limit(tables.limits, "feed_least_share").ratio * table_feed.low);
     answer.found(key::limited_by, limited_by(outcome, reduction, allowed.by));
     const Band<FeedPerRev> feed = cut_to(table_feed, allowed);
     const FeedRate rate = feed_rate(feed.first, speed);

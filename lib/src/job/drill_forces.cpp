@@ -85,9 +85,8 @@ std::optional<DrillAtWork> drill_at_work(const Tables& tables, Telling& telling,
   return drill;
 }
 
-AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev least) {
+AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev rubs) {
   AllowedFeed allowed{wanted, AllowedFeed::By::nothing, "", ""};
-  constexpr double rubbing = 0.5; // of the least feed the tables give
   const Force buckles = buckling_load(drill.column, drill.modulus, DrillTip::located);
   const auto thrust = drill_thrust(drill.edges, wanted, drill.models, drill.thrust_scatter);
   if (thrust.high > buckles) {
@@ -97,8 +96,8 @@ AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev
     allowed.by = AllowedFeed::By::buckling;
     allowed.instead = "no more than " + in_both(shorter) + " out of the chuck, or a pilot hole";
     if (feed) allowed.feed = std::min(allowed.feed, *feed);
-    if (!feed || *feed < rubbing * least) {
-      allowed.feed = feed ? *feed : rubbing * least;
+    if (!feed || *feed < rubs) {
+      allowed.feed = feed ? *feed : rubs;
       allowed.reason =
           "so long a drill buckles under " + in_both(buckles) + ", and to cut it wants up to " + in_both(thrust.high);
     }
@@ -108,7 +107,7 @@ AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev
   if (!(torque.value > *drill.stall)) return allowed;
   allowed.feed = feed_for_torque(allowed.feed, torque.value, *drill.stall);
   allowed.by = AllowedFeed::By::stall;
-  if (allowed.feed < rubbing * least) {
+  if (allowed.feed < rubs) {
     allowed.reason = "the motor gives " + significant(in_newton_metres(*drill.stall), 2) +
                      " N m at this speed, and the cut wants " + significant(in_newton_metres(torque.value), 2);
     allowed.instead = "a slower step, which has more torque, or a hole drilled in two sizes";

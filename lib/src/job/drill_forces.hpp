@@ -28,14 +28,14 @@ struct DrillAtWork {
 std::optional<DrillAtWork> drill_at_work(const Tables& tables, Telling& telling, const DrillQuestion& question,
                                          Length overhang, SpindleSpeed speed);
 
-/// The feed that drill and motor allow, of the one wanted.
+/// The feed that drill and motor allow, of the one wanted. \param rubs slower than that it cuts nothing
 struct AllowedFeed {
   FeedPerRev feed;
   enum class By { nothing, buckling, stall } by = By::nothing;
   std::string reason;  // where nothing reasonable is left
   std::string instead; // what else would do
 };
-AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev least);
+AllowedFeed allowed_feed(const DrillAtWork& drill, FeedPerRev wanted, FeedPerRev rubs);
 
 /// Tells forces at the feed that is set, and the cautions that follow from them.
 void tell_drill_forces(Answer& answer, Telling& telling, const DrillQuestion& question, const DrillAtWork& drill,

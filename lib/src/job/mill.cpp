@@ -87,13 +87,27 @@ FeedPerTooth restored(FeedPerTooth load, Engagement engagement, double most) {
   return std::min(feed_for_chip(load * one_tooth, engagement), most * load);
 }
 
+/// A chip thinner than the edge cuts is raised to one that it does cut, within the band the tables give.
+Band<FeedPerTooth> raised(const Tables& tables, Telling& telling, const Band<FeedPerTooth>& feed, Engagement engagement,
+                          const std::optional<Length>& least) {
+  if (!least) return feed;
+  const Limit& margin = limit(tables.limits, "least_chip_margin");
+  const FeedPerTooth cuts = feed_for_chip(*least, engagement);
+  const FeedPerTooth enough = std::min(feed_for_chip(margin.ratio * *least, engagement), feed.high);
+  if (feed.first >= enough) return {std::max(feed.low, std::min(cuts, feed.first)), feed.first, feed.high};
+  telling.flag("chip-raised");
+  telling.because_of_row("chip load, raised", std::string(margin.what), measure(margin.ratio), margin.source);
+  return {std::max(feed.low, std::min(cuts, enough)), enough, feed.high};
+}
+
 Band<FeedPerTooth> tell_feed(const Tables& tables, Answer& answer, Telling& telling, const ChipChoice& chip,
-                             Engagement engagement) {
+                             Engagement engagement, const std::optional<Length>& least) {
   const Limit& most = limit(tables.limits, "thinning_most");
-  const Band<FeedPerTooth> feed{restored(chip.band.low, engagement, most.ratio),
-                                restored(chip.band.first, engagement, most.ratio),
-                                restored(chip.band.high, engagement, most.ratio)};
-  if (feed.first == most.ratio * chip.band.first) {
+  const Band<FeedPerTooth> of_table{restored(chip.band.low, engagement, most.ratio),
+                                    restored(chip.band.first, engagement, most.ratio),
+                                    restored(chip.band.high, engagement, most.ratio)};
+  const Band<FeedPerTooth> feed = raised(tables, telling, of_table, engagement, least);
+  if (of_table.first == most.ratio * chip.band.first) {
     telling.flag("thin-width");
     telling.word("thinning", std::string(most.value));
     telling.because_of_row("narrow cut", std::string(most.what), measure(most.ratio), most.source);
@@ -238,7 +252,8 @@ Answer mill(const Tables& tables, const MillQuestion& ask) {
 
     const ChipChoice chip = choose_chip_load(tables, work, cutter, diameter, width.value == diameter);
     tell_chip_load(tables, telling, chip, diameter);
-    const auto feed = tell_feed(tables, answer, telling, chip, {width.value, diameter});
+    const auto feed = tell_feed(tables, answer, telling, chip, {width.value, diameter},
+                                least_chip_of(tables, work.material->metal, cutter));
     const FeedRate rate = feed_rate(feed.first, flutes(ask.flutes.value), speed);
     answer.set(key::feed_rate, rate);
     telling.because_of_law("feed rate", feed_per_tooth_law, measure(rate));

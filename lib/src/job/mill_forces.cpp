@@ -56,9 +56,13 @@ std::string describe(const CuttingForceRow& row) {
 
 bool like_brass(std::string_view metal) { return metal == "brass" || metal == "nickel-silver" || metal == "bronze"; }
 
-/// The thinnest chip that is cut; a sharp edge of that cutter in that metal.
-Length least_chip(const Tables& tables, Telling& telling, std::string_view metal, const CutterStrengthRow& strength) {
-  const Limit& share = limit(tables.limits, like_brass(metal) ? "least_chip_share_brass" : "least_chip_share");
+const Limit& least_chip_share(const Tables& tables, std::string_view metal) {
+  return limit(tables.limits, like_brass(metal) ? "least_chip_share_brass" : "least_chip_share");
+}
+
+Length tell_least_chip(const Tables& tables, Telling& telling, std::string_view metal,
+                       const CutterStrengthRow& strength) {
+  const Limit& share = least_chip_share(tables, metal);
   const Length least = minimum_chip_thickness(strength.edge_radius.range.low, share.ratio);
   telling.because_of_row("radius of the edge",
                          std::string(strength.cutter) + ": " + std::string(strength.edge_radius.text),
@@ -116,6 +120,12 @@ std::string in_both(Length length) {
 
 } // namespace
 
+std::optional<Length> least_chip_of(const Tables& tables, std::string_view metal, std::string_view cutter) {
+  const auto* strength = choose_cutter_strength(tables, cutter);
+  if (strength == nullptr) return std::nullopt;
+  return minimum_chip_thickness(strength->edge_radius.range.low, least_chip_share(tables, metal).ratio);
+}
+
 HeldMill held_mill(const MillQuestion& ask) {
   refuse_contradictions(ask);
   const Length diameter = ask.size.value.length;
@@ -150,7 +160,7 @@ std::optional<MillAtWork> mill_at_work(const Tables& tables, Telling& telling, c
       {width, diameter}, mm(0), feed, teeth, held.helix.value, ask.climb ? MillSide::climb : MillSide::conventional};
   mill.question.tooth = {{metal->kc.range.low, metal->mc.range.low},
                          limit(tables.limits, "radial_ratio").ratio,
-                         least_chip(tables, telling, ask.material.value.material->metal, *strength)};
+                         tell_least_chip(tables, telling, ask.material.value.material->metal, *strength)};
   mill.question.cutter = {diameter, held.flute_length.value, held.overhang.value, held.shank.value,
                           strength->modulus.range.low};
   mill.question.heaviest_feed = feed;
@@ -169,6 +179,7 @@ std::optional<MillAtWork> mill_at_work(const Tables& tables, Telling& telling, c
     mill.limits.power = PowerLimit{ask.machine->value->power.range.low, speed};
   mill.handbook = handbook_of(tables, telling, question, feed);
   mill.scatter = metal->doubt.range.high;
+  mill.breaks_at = limit(tables.limits, "breaks_at").ratio;
   mill.speed = speed;
   return mill;
 }
@@ -189,12 +200,13 @@ DepthVerdict judge_depth(const MillAtWork& mill, const AllowedDepth& allowed, Le
   heaviest.depth = depth;
   heaviest.feed = mill.question.heaviest_feed;
   const Stress stress = peak_root_stress(mill.question.cutter, {heaviest, mill.question.tooth}, mill.question.notch);
-  if (stress > mill.limits.root_stress)
-    return {"do not", "the cutter is stressed to " + significant(in_megapascals(stress), 2) + " MPa, and bears " +
-                          significant(in_megapascals(mill.limits.root_stress), 2) + " for long: it breaks"};
+  const auto stressed = "the cutter is stressed to " + print_stress(stress) + ", and for long bears " +
+                        print_stress(mill.limits.root_stress);
+  if (stress > mill.breaks_at * mill.limits.root_stress) return {"do not", stressed + ": it breaks"};
   if (mill.limits.power && mean_power(load_of(mill, depth), mill.speed) > mill.limits.power->power)
     return {"do not", "it wants " + significant(in_watts(mean_power(load_of(mill, depth), mill.speed)), 2) +
                           " W, and the machine has " + significant(in_watts(mill.limits.power->power), 2)};
+  if (stress > mill.limits.root_stress) return {"back off", stressed};
   return {"back off", depth <= allowed.band.high
                           ? "at that depth the pass keeps its limits only if the metal is as soft as the tables say"
                           : "at that depth a wall is off by more than " + in_both(mill.limits.wall_error)};

@@ -25,12 +25,16 @@ struct HeldMill {
 /// Throws a Fault of the kind `conflict` where the lengths contradict one another.
 HeldMill held_mill(const MillQuestion& question);
 
+/// The thinnest chip that a sharp edge of that cutter cuts in that metal; nothing where no row tells of the edge.
+std::optional<Length> least_chip_of(const Tables& tables, std::string_view metal, std::string_view cutter);
+
 /// A cutter in its metal, with what doubt there is of the force.
 struct MillAtWork {
   DepthQuestion question; // its pass has the depth of nothing yet
   PassLimits limits;
   HandbookPower handbook; // unit_power 0: no row for the metal
   double scatter = 0;     // of the force, either way
+  double breaks_at = 1;   // times the working stress
   SpindleSpeed speed;
 };
 /// Tells the rows it stands on; nothing where the metal or the cutter has none.

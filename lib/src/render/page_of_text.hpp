@@ -31,5 +31,12 @@ std::string band_of_speed(const Measure& measure);
 /// "step 2   wanted 1630, band 1140 to 1790": the rest of a first line.
 std::string about_speed(const Answer& answer);
 std::string length_of(const Measure& measure, UnitSystem units);
+/// "12 lb (6.1 lb to 18 lb)": the value and where it may lie. \param print of one number in the measure's fixed unit
+template <class Print> std::string doubted(const Measure& measure, Print print) {
+  std::string text = print(measure.value);
+  if (measure.low && measure.high && *measure.low < *measure.high)
+    text += " (" + print(*measure.low) + " to " + print(*measure.high) + ")";
+  return text;
+}
 
 } // namespace quillside

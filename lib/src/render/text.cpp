@@ -85,16 +85,22 @@ std::string capital(std::string word) {
   return word;
 }
 
+std::string spaced(std::string words) {
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
 std::string shown(const Input& input, UnitSystem units) {
+  const std::string name = spaced(input.name);
   if (const auto* word = std::get_if<std::string>(&input.value.held)) return capital(*word);
-  if (const auto* count = std::get_if<long>(&input.value.held)) return std::to_string(*count) + " " + input.name;
+  if (const auto* count = std::get_if<long>(&input.value.held)) return std::to_string(*count) + " " + name;
   if (const auto* measure = std::get_if<Measure>(&input.value.held)) {
     const std::string_view unit = measure->unit;
-    if (unit == "mm") return input.name + " " + print_length(mm(measure->value), units);
-    if (unit == "deg") return input.name + " " + print_angle(degrees(measure->value));
-    return input.name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
+    if (unit == "mm") return name + " " + print_length(mm(measure->value), units);
+    if (unit == "deg") return name + " " + print_angle(degrees(measure->value));
+    return name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
   }
-  return input.name;
+  return name;
 }
 
 std::string taken_as(const Answer& answer, UnitSystem units) {

@@ -57,6 +57,33 @@ std::string left_line(const Answer& answer, UnitSystem units) {
   return line;
 }
 
+std::string force_line(const Answer& answer, UnitSystem units) {
+  const auto force = [&](double value) { return print_force(newtons(value), units); };
+  const Measure* thrust = find_measure(answer.findings, "thrust");
+  const Measure* torque = find_measure(answer.findings, "torque");
+  if (thrust == nullptr || torque == nullptr) return {};
+  std::string line = "push " + doubted(*thrust, force);
+  if (const Measure* lever = find_measure(answer.findings, "lever_force"))
+    line += ", at the lever " + doubted(*lever, force);
+  line += "; turn " + doubted(*torque, [&](double value) { return print_torque(newton_metres(value), units); });
+  if (const Measure* power = find_measure(answer.findings, "power")) line += ", " + print_power(watts(power->value));
+  return line;
+}
+
+std::string bounds_line(const Answer& answer, UnitSystem units) {
+  const Measure* buckles = find_measure(answer.findings, "buckling_load");
+  const Measure* stall = find_measure(answer.findings, "stall_torque");
+  const std::string by = find_word(answer.findings, "limited_by");
+  std::string line;
+  if (buckles != nullptr) line = "buckles at " + print_force(newtons(buckles->value), units);
+  if (stall != nullptr)
+    line += (line.empty() ? "" : "; ") + std::string("the motor holds ") +
+            print_torque(newton_metres(stall->value), units) + " at this speed";
+  if (by == "buckling") line += "; the feed is cut to what the drill bears";
+  if (by == "stall") line += "; the feed is cut to what the motor turns";
+  return line;
+}
+
 std::string point_line(const Answer& answer) {
   const Measure* point = find_measure(answer.findings, "wanted_point");
   if (point == nullptr) return {};
@@ -81,6 +108,8 @@ Page page_of_drill(const Answer& answer, const TextStyle& style) {
   add(page.lines, stop_line(answer, style.units));
   add(page.lines, feed_line(answer, style.units));
   if (find_measure(answer.settings, "depth_stop") != nullptr) add(page.lines, left_line(answer, style.units));
+  add(page.lines, force_line(answer, style.units));
+  add(page.lines, bounds_line(answer, style.units));
   add(page.lines, point_line(answer));
   return page;
 }

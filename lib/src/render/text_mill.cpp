@@ -30,6 +30,33 @@ std::string chip_line(const Answer& answer, UnitSystem units) {
   return "width of cut " + length_of(*width, units) + ", thickest chip " + figure(*chip);
 }
 
+std::string depth_line(const Answer& answer, UnitSystem units) {
+  const Measure* depth = find_measure(answer.settings, "depth_of_cut");
+  if (depth == nullptr) return {};
+  std::string line = "DEPTH " + length_of(*depth, units) + " a pass";
+  if (depth->high && *depth->high > depth->value)
+    line += ", to " + print_length(mm(*depth->high), units) + " if the metal is no harder than the tables say";
+  const std::string by = find_word(answer.findings, "limited_by");
+  const std::string what = by == "wall"     ? "the walls stay true to what is allowed"
+                           : by == "stress" ? "the cutter's strength binds"
+                           : by == "power"  ? "the machine's power binds"
+                           : by == "flute"  ? "the flutes end"
+                                            : "as asked";
+  return line + "   (" + what + ")";
+}
+
+std::string bend_line(const Answer& answer, UnitSystem units) {
+  const Measure* wall = find_measure(answer.findings, "wall_error");
+  const Measure* stress = find_measure(answer.findings, "root_stress");
+  const Measure* force = find_measure(answer.findings, "bending_force");
+  const Measure* power = find_measure(answer.findings, "power");
+  if (wall == nullptr || stress == nullptr || force == nullptr || power == nullptr) return {};
+  return "walls off by " + doubted(*wall, [&](double value) { return print_length(mm(value), units); }) +
+         "; pushed aside by " + doubted(*force, [&](double value) { return print_force(newtons(value), units); }) +
+         "; stressed to " + doubted(*stress, [](double value) { return print_stress(megapascals(value)); }) + "; " +
+         print_power(watts(power->value));
+}
+
 } // namespace
 
 Page page_of_mill(const Answer& answer, const TextStyle& style) {
@@ -38,7 +65,8 @@ Page page_of_mill(const Answer& answer, const TextStyle& style) {
     page.number = spindle_speed_of(*speed);
     page.first = page.number + " rev/min" + about_speed(answer);
   }
-  for (auto& line : {feed_line(answer, style.units), chip_line(answer, style.units)})
+  for (auto& line : {depth_line(answer, style.units), feed_line(answer, style.units), chip_line(answer, style.units),
+                     bend_line(answer, style.units)})
     if (!line.empty()) page.lines.push_back(line);
   return page;
 }

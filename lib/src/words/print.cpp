@@ -102,6 +102,20 @@ std::string print_feed_rate(FeedRate rate, UnitSystem units) {
                                    : significant(in_mm_per_min(rate), 3) + " mm/min";
 }
 
+std::string print_force(Force force, UnitSystem units) {
+  return units == UnitSystem::inch ? significant(in_pounds_force(force), 2) + " lb"
+                                   : significant(in_newtons(force), 2) + " N";
+}
+
+std::string print_torque(Torque torque, UnitSystem units) {
+  if (units == UnitSystem::metric) return significant(in_newton_metres(torque), 2) + " N m";
+  return significant(torque / (pounds_force(1) * inches(1.0)), 2) + " in-lb";
+}
+
+std::string print_power(Power power) { return significant(in_watts(power), 2) + " W"; }
+
+std::string print_stress(Stress stress) { return significant(in_megapascals(stress), 2) + " MPa"; }
+
 std::string print_time(Time time) {
   return time < seconds(90) ? significant(in_seconds(time), 2) + " s" : significant(in_minutes(time), 2) + " min";
 }

@@ -41,6 +41,14 @@ std::string print_feed_per_rev(FeedPerRev feed, UnitSystem units);
 std::string print_feed_per_tooth(FeedPerTooth feed, UnitSystem units);
 /// 4.40 in/min or 112 mm/min, three figures.
 std::string print_feed_rate(FeedRate rate, UnitSystem units);
+/// 12 lb or 53 N, two figures.
+std::string print_force(Force force, UnitSystem units);
+/// 19 in-lb or 2.1 N m, two figures.
+std::string print_torque(Torque torque, UnitSystem units);
+/// 35 W, two figures.
+std::string print_power(Power power);
+/// 380 MPa, two figures.
+std::string print_stress(Stress stress);
 /// 4.0 s under a minute and a half, else 2.3 min.
 std::string print_time(Time time);
 
