@@ -1,31 +1,20 @@
 #include "bench_doubt.hpp"
 
 #include <algorithm>
-#include <optional>
-
-#include <quillside/words/fault.hpp>
 
 namespace quillside {
 
 namespace {
 
-/// The error of an instrument, where it is a quantity of that kind.
-template <class Quantity>
-std::optional<Quantity> error_as(const Instrument& row, Range<Quantity> (*read)(std::string_view)) {
-  try {
-    return read(row.error).low;
-  } catch (const Fault&) {
-    return std::nullopt; // an error of the other kind
-  }
-}
+bool reads_angles(const Instrument& row) { return row.error.ends_with("deg") || row.error.ends_with("\u00b0"); }
 
 template <class Quantity>
-std::vector<Error<Quantity>> instruments(const Tables& tables, std::string_view what,
+std::vector<Error<Quantity>> instruments(const Tables& tables, std::string_view what, bool angles,
                                          Range<Quantity> (*read)(std::string_view)) {
   std::vector<Error<Quantity>> found;
   for (const auto& row : tables.readings) {
     if (std::find(row.reads.begin(), row.reads.end(), what) == row.reads.end()) continue;
-    if (const auto half_width = error_as(row, read)) found.push_back({&row, *half_width});
+    if (reads_angles(row) == angles) found.push_back({&row, read(row.error).low});
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.instrument->trouble < b.instrument->trouble; });
@@ -49,10 +38,10 @@ Spread<Quantity> doubt(const std::vector<Error<Quantity>>& instruments, const Re
 } // namespace
 
 std::vector<Error<Length>> length_instruments(const Tables& tables, std::string_view what) {
-  return instruments<Length>(tables, what, read_length_range);
+  return instruments<Length>(tables, what, false, read_length_range);
 }
 std::vector<Error<Angle>> angle_instruments(const Tables& tables, std::string_view what) {
-  return instruments<Angle>(tables, what, read_angle_range);
+  return instruments<Angle>(tables, what, true, read_angle_range);
 }
 
 Spread<Length> doubt_of(const Tables& tables, std::string_view what, const Reading<Length>& reading) {

@@ -100,7 +100,7 @@ MillingLoad load_of(const MillAtWork& mill, Length depth) {
 Spread<Force> force_doubt(const MillAtWork& mill, Length depth) {
   MillPass pass = mill.question.pass;
   pass.depth = depth;
-  const Force kienzle = milling_forces(load_of(mill, depth)).mean_tangential;
+  const Force kienzle = load_of(mill, depth).mean().torque / (pass.engagement.diameter / 2.0);
   const bool known = mill.handbook.unit_power > megapascals(0);
   const Force handbook = known ? mean_tangential_force(pass, specific_force(mill.handbook)) : kienzle;
   const double size_effect = size_effect_doubt(largest_chip(pass.feed, pass.engagement));
@@ -188,7 +188,9 @@ AllowedDepth allowed_depth(const MillAtWork& mill) {
   // The doubt, as a factor, does not hang on the depth: any will do to find it.
   const auto force = force_doubt(mill, mill.question.pass.engagement.diameter / 4.0);
   const DeepestPass sure = deepest_pass(harder(mill, force.high / force.value).question, mill.limits);
-  const DeepestPass likely = deepest_pass(mill.question, mill.limits);
+  DepthQuestion as_told = mill.question;
+  as_told.kept = sure.depth; // of a softer metal it keeps its limits the more
+  const DeepestPass likely = deepest_pass(as_told, mill.limits);
   return {{sure.depth / 2.0, sure.depth, std::max(sure.depth, likely.depth)}, sure.bound_by};
 }
 

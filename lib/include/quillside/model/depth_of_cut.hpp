@@ -36,6 +36,8 @@ struct DepthQuestion {
   /// No less than the pass's own.
   FeedPerTooth heaviest_feed;
   double notch = 1; // of the flute end; 1 or more
+  /// A depth that is known to keep every limit: the search begins there. 0 or more, no more than the flutes.
+  Length kept = mm(0);
 };
 
 enum class DepthLimit { wall, stress, power, flute };
