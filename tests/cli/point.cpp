@@ -179,11 +179,16 @@ TEST_CASE("where a spread covers two verdicts the answer is to measure again, an
 TEST_CASE("unequal lips: which one, how much, and what it does to the hole") {
   // 12.7 mm, 118: lips 6.16 and 6.74 mm long; the shorter one stands higher by 0.58 cos 59 = 0.2987 mm. Free point:
   // 2 x offset = 0.58 sin 59 = 0.4972 mm over size (derived).
-  const Json answer = answer_of("point 12.7mm 1018 --way cone --web 1.80mm --angle 118+-0 --chisel 130 --lip-lengths "
-                                "6.16mm+-0.01mm,6.74mm+-0.01mm");
+  const Json answer =
+      answer_of("point 12.7mm 1018 --way four-facet --web 1.80mm --half-angles 59+-0,59+-0 --lip-lengths "
+                "6.16mm+-0.01mm,6.74mm+-0.01mm");
   CHECK_THAT(value_of(answer, "lip_height_difference"), WithinAbs(0.58 * std::cos(59 * deg), 1e-6));
   CHECK_THAT(value_of(answer, "oversize"), WithinAbs(0.58 * std::sin(59 * deg), 1e-6));
   CHECK(answer["found"]["oversize"]["low"] == 0);
+  // Half angles nobody read may differ by 4 deg: then the same lengths leave the height in doubt.
+  const Json unread = answer_of("point 12.7mm 1018 --way four-facet --web 1.80mm --angle 118 --lip-lengths "
+                                "6.40mm+-0.01mm,6.40mm+-0.01mm");
+  CHECK((*check_of(unread, "lip_height_difference"))["verdict"] == "measure again");
   CHECK((*check_of(answer, "lip_height_difference"))["lip"] == "A");
   CHECK(answer["reason"].get<std::string>().find("lip A stands higher") != std::string::npos);
   CHECK(answer["verdict"] == "regrind");
@@ -209,6 +214,7 @@ TEST_CASE("chips from one flute ask half the feed at least, from both less") {
 TEST_CASE("a trial hole gives a floor, names no lip, and never lets a point be kept") {
   const Json little = answer_of("point 1/4 1018 --trial-hole 0.253");
   CHECK(little["found"]["lip_height_difference"]["low"] == 0);
+  CHECK(check_of(little, "lip_height_difference") == nullptr); // a floor of nothing says nothing
   CHECK(little["verdict"] == "measure again");
   // 0.030 in over: less 0.005 in usual (AND10387) leaves 0.025 / tan 69.5 at the least, 0.0093 in: beyond any limit.
   const Json much = answer_of("point 1/4 1018 --trial-hole 0.280");
@@ -218,6 +224,30 @@ TEST_CASE("a trial hole gives a floor, names no lip, and never lets a point be k
   const Json running = answer_of("point 1/4 1018 --trial-hole 0.280 --machine pillar");
   CHECK(running["found"]["lip_height_difference"]["low"].get<double>() <=
         much["found"]["lip_height_difference"]["low"].get<double>());
+}
+
+TEST_CASE("a hole that equal lips do not explain keeps no point") {
+  // 0.55 mm over: AND10387 allows 0.005 in, lips within 0.01 mm and half angles within 2 deg at most 0.13 mm more.
+  const Json answer =
+      answer_of("point 6.35mm --way cone --angle 118 --lip-height 0.01mm --relief 16 --trial-hole 6.90mm");
+  CHECK(answer["verdict"] == "measure again");
+  CHECK(answer["reason"].get<std::string>().find("bent drill") != std::string::npos);
+}
+
+TEST_CASE("light at the corner of one lip and under the tip at the other is a difference of the lips") {
+  const std::string readings = "point 6.35mm --way cone --angle 118 --lip-height 0.01mm --relief 16 --web 1.1mm ";
+  CHECK(answer_of(readings)["verdict"] == "keep");
+  CHECK(answer_of(readings + "--gauge-angle 118 --light corner,tip")["verdict"] == "measure again");
+  CHECK(error_of("point 6.35mm --gauge-angle 118+-0.5 --light corner,tip --half-angles 61+-0.5,57+-0.5", 2)["kind"] ==
+        "conflict");
+}
+
+TEST_CASE("a length that no such drill shows asks for its unit") {
+  for (const char* words : {"--lip-depth 1.7", "--drop 0.5 --turn 5", "--trial-hole 200mm", "--lip-lengths 1,5"}) {
+    INFO(words);
+    const Json error = error_of(std::string("point 6.35mm ") + words, 2);
+    CHECK(error["message"].get<std::string>().find("unit") != std::string::npos);
+  }
 }
 
 TEST_CASE("wear: what to grind off, from the bare land to a good clean-up") {

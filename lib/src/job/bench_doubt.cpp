@@ -25,14 +25,17 @@ template <class Quantity>
 Spread<Quantity> doubt(const std::vector<Error<Quantity>>& instruments, const Reading<Quantity>& reading) {
   if (reading.half_width_typed || instruments.empty()) return give_or_take(reading.value, reading.half_width);
   constexpr double coarsest = 16; // in halves of the last digit
-  const bool digits = reading.half_width > Quantity{};
+  // A 0 has no last digit that tells of an instrument, and one whose error is as large as the reading gave none.
+  const bool nothing = !(reading.value > Quantity{});
+  const bool digits = reading.half_width > Quantity{} && !nothing;
   const auto credible = std::find_if(instruments.begin(), instruments.end(), [&](const auto& one) {
+    if (!nothing && !(one.half_width < reading.value)) return false;
     return !digits || one.half_width <= coarsest * reading.half_width;
   });
   const auto finest = std::min_element(instruments.begin(), instruments.end(),
                                        [](const auto& a, const auto& b) { return a.half_width < b.half_width; });
   const Quantity usual = (credible == instruments.end() ? finest : credible)->half_width;
-  return give_or_take(reading.value, std::max(reading.half_width, usual));
+  return give_or_take(reading.value, nothing ? usual : std::max(reading.half_width, usual));
 }
 
 } // namespace

@@ -37,13 +37,20 @@ template <class Quantity>
                                     " apart beyond their errors; read both again");
 }
 
+/// Errors are those of nine readings in ten: two honest ones may lie a little further apart than both together.
+template <class Quantity> Spread<Quantity> widened(const Spread<Quantity>& spread) {
+  constexpr double slack = 0.25;
+  return {spread.low - slack * (spread.value - spread.low), spread.value,
+          spread.high + slack * (spread.high - spread.value)};
+}
+
 /// The narrowest of the readings answers, and the others have to overlap it and one another. \p what names the figure.
 template <class Quantity>
 Known<Quantity> agreed(const std::string& what, const std::vector<Known<Quantity>>& readings) {
   for (std::size_t i = 0; i < readings.size(); ++i)
     for (std::size_t j = i + 1; j < readings.size(); ++j) {
-      const auto& one = readings[i].spread;
-      const auto& other = readings[j].spread;
+      const auto one = widened(readings[i].spread);
+      const auto other = widened(readings[j].spread);
       if (one.low > other.high || other.low > one.high) contradict(what, readings[i], readings[j]);
     }
   return *std::min_element(readings.begin(), readings.end(), [](const auto& a, const auto& b) {

@@ -68,10 +68,12 @@ PointDefaults defaults_of(const Tables& tables, const Ground& ground, Length dia
   const double doubt = limit(tables.limits, "web_doubt").ratio;
   all.web = {(1 - doubt) * ground.web.web, ground.web.web, (1 + doubt) * ground.web.web};
   // A point nobody measured is one of the usual ones, or near it.
-  constexpr Angle sharp = degrees(114);
-  constexpr Angle blunt = degrees(139);
+  constexpr Angle sharp = degrees(88);
+  constexpr Angle blunt = degrees(142);
   all.included = {std::min(sharp, targets.included - degrees(4)), targets.included,
                   std::max(blunt, targets.included + degrees(4))};
+  if (const auto* row = choose_point_limit(tables.point_limits, "half_angle_difference", {}, diameter))
+    all.unread_difference = read_angle_range(row->touch_up).high;
   all.wanted_relief = targets.relief;
   all.land = ground.land;
   all.least_light = limit(tables.limits, "least_light").length;
@@ -106,8 +108,9 @@ std::vector<JudgedPoint> judge_ways(const Tables& tables, const PointQuestion& a
           contradiction(readings_in_words(ask), "these readings make no drill's point: " + std::string(error.what()));
     }
   }
-  if (judged.empty()) throw Fault(*refused);
-  return judged;
+  if (!judged.empty()) return judged;
+  if (!readings.web) refused->message += " (the web was taken from the tables: a --web may settle it)";
+  throw Fault(*refused);
 }
 
 struct Verdict {
@@ -159,17 +162,23 @@ std::string spaced(std::string_view item) {
 }
 
 std::string which_lip(const PointCheck& check) {
-  if (check.lip == "both") return "";
+  if (check.lip == "both" || check.item == "heel_clear_angle") return "";
+  if (check.item == "oversize") return "";
   if (check.item == "lip_height_difference") return ": lip " + check.lip + " stands higher, take that much off it";
   return ": lip " + check.lip + " is the flatter one";
 }
 
 std::string what_is_wrong(const PointCheck& check) {
   const auto& value = *check.value;
+  if (check.item == "oversize")
+    return "the hole is over the drill by " + amount(value.value, value.unit) + ", and equal lips explain at most " +
+           amount(check.want_high->value, check.want_high->unit) +
+           ": look for a bent drill, a spindle out of true, or unequal half angles";
   if (check.range->settled())
     return spaced(check.item) + " " + amount(value.value, value.unit) + ", " + wanted_of(check) + which_lip(check);
   return spaced(check.item) + " " + amount(*value.low, value.unit) + " to " + amount(*value.high, value.unit) + ", " +
-         wanted_of(check) + ": from " + word_of(check.range->best) + " to " + word_of(check.range->worst);
+         wanted_of(check) + ": from " + word_of(check.range->best) + " to " + word_of(check.range->worst) +
+         which_lip(check);
 }
 
 std::string what_is_missing(const std::vector<JudgedPoint>& ways) {
@@ -196,7 +205,7 @@ std::string reason_of(const Verdict& verdict, const std::vector<JudgedPoint>& wa
   });
   std::string reason;
   for (const auto* check : wrong) reason += (reason.empty() ? "" : "; ") + what_is_wrong(*check);
-  if (verdict.word != "measure again") return reason;
+  if (verdict.word == "regrind") return reason;
   const std::string missing = what_is_missing(ways);
   return reason + (reason.empty() || missing.empty() ? "" : "; ") + missing;
 }
@@ -207,8 +216,8 @@ std::string instead_of(const NextReading& next) {
   if (next.flag.empty())
     return "no reading on this bench settles the " + spaced(next.item) +
            ": it lies too near its limit; touching it up costs less than measuring";
-  return next.flag + " with a " + next.instrument + ": " + std::string(how_to_read(next.flag)) + "; that settles the " +
-         spaced(next.item);
+  return next.flag + " with a " + next.instrument + ": " + std::string(how_to_read(next.flag)) +
+         (next.settles ? "; that settles the " : "; alone it may not yet settle the ") + spaced(next.item);
 }
 
 /// What to read next; where the way is unknown and stands in the way of every reading, both.
@@ -219,12 +228,12 @@ std::string next_step(const Tables& tables, const PointQuestion& ask, const Grou
   if (!item) return "";
   const auto rejudge = [&](const PointReadings& with) { return judge_ways(tables, ask, ground, with); };
   const NextReading next = next_reading(tables, readings, ways, *item, !ask.way, rejudge);
-  if (!next.flag.empty() || ask.way) return instead_of(next);
+  if ((!next.flag.empty() && next.settles) || ask.way) return instead_of(next);
   PointQuestion with_way = ask;
   with_way.way = Typed<GrindingWay>{ways.back().solved.way, std::nullopt};
   const auto in_that_way = [&](const PointReadings& with) { return judge_ways(tables, with_way, ground, with); };
   const NextReading then = next_reading(tables, readings, {ways.back()}, *item, false, in_that_way);
-  return then.flag.empty() ? instead_of(next) : "--way, and " + instead_of(then);
+  return then.flag.empty() || !then.settles ? instead_of(next) : "--way, and " + instead_of(then);
 }
 
 // --- Telling ---
@@ -292,7 +301,9 @@ void tell_inputs(Answer& answer, const PointQuestion& ask, const Ground& ground,
     answer.inputs.push_back(
         {"end_marks", numbers_of({m.corner_a, m.inner_a, m.inner_b, m.corner_b}), ask.end_marks->text});
   }
-  if (!ways.front().solved.web_read) answer.input("web", Typed<Length>{ground.web.web, std::nullopt});
+  if (!ask.web && !ways.front().solved.web_read) answer.input("web", Typed<Length>{ground.web.web, std::nullopt});
+  if (!ways.front().solved.included_read)
+    answer.input("angle", Typed<Angle>{ways.front().solved.included.spread.value, std::nullopt});
   answer.input("land", Typed<Angle>{ground.land, std::nullopt});
 }
 
@@ -305,8 +316,8 @@ template <class Get> auto of_all(const std::vector<JudgedPoint>& ways, Get get) 
       hull.reset();
       break;
     }
-    hull->low = std::min(hull->low, one->low);
-    hull->high = std::max(hull->high, one->high);
+    hull->low = std::min({hull->low, one->low, one->value});
+    hull->high = std::max({hull->high, one->high, one->value});
   }
   return hull;
 }
@@ -335,7 +346,7 @@ void tell_found(Answer& answer, const std::vector<JudgedPoint>& ways) {
     return Spread<Angle>{turns(0.5) - acute->high, turns(0.5) - acute->value, turns(0.5) - acute->low};
   });
   tell(key::chisel_edge_angle_acute, edge);
-  tell(key::web, [](const SolvedPoint& p) { return p.web_read ? std::optional(p.web.spread) : std::nullopt; });
+  tell(key::web, [](const SolvedPoint& p) { return p.web_found; });
   tell(key::chisel_length, [](const SolvedPoint& p) { return p.chisel_length; });
   tell(key::oversize, [](const SolvedPoint& p) { return p.oversize; });
   tell(key::grind_off, [](const SolvedPoint& p) { return p.grind_off; });

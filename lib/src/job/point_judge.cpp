@@ -5,6 +5,7 @@
 
 #include <quillside/model/flat_facet.hpp>
 #include <quillside/quantity/angle.hpp>
+#include <quillside/quantity/propagate.hpp>
 
 #include "evidence.hpp"
 
@@ -47,6 +48,7 @@ public:
     included();
     halves();
     heights();
+    hole();
     relief();
     heel();
     chisel();
@@ -104,10 +106,13 @@ private:
   void halves() {
     const PointLimit* row = limit_of("half_angle_difference");
     if (row == nullptr || !point().half_difference) return;
+    const auto& [a, b] = *point().halves;
+    const bool apart = a.spread.value < b.spread.value || b.spread.value < a.spread.value;
+    // Light whose size nobody measured, at one place of both lips, says nothing of a difference.
+    if (point().halves_are_bounds && !apart) return;
     const Rule<Angle> rule{turns(0), read_angle_range(row->keep).high, turns(0), read_angle_range(row->touch_up).high};
     auto& check = add("half_angle_difference", *point().half_difference, rule, row);
     // The flatter lip is the one named, where the readings tell.
-    const auto& [a, b] = *point().halves;
     if (a.spread.low > b.spread.high) check.lip = "A";
     if (b.spread.low > a.spread.high) check.lip = "B";
   }
@@ -123,6 +128,19 @@ private:
       check.range->best = std::max(check.range->best, PointVerdict::touch_up);
       check.range->worst = std::max(check.range->worst, check.range->best);
     }
+    check.bound_only = point().height_is_floor && check.range->best == PointVerdict::keep;
+  }
+
+  /// A hole more over size than lips, run-out and habit explain: something else is wrong, or a reading is.
+  void hole() {
+    if (!point().explained_oversize || !point().oversize) return;
+    const Length most = *point().explained_oversize;
+    auto& check = add("oversize", *point().oversize, Rule<Length>{mm(0), most, mm(0), most}, nullptr);
+    check.want_low.reset();
+    if (point().oversize->low > most)
+      check.range = VerdictRange{PointVerdict::keep, PointVerdict::regrind};
+    else
+      check.range = VerdictRange{};
   }
 
   void relief() {
@@ -133,21 +151,28 @@ private:
     const PointLimit* below = limit_of("lip_relief_below");
     const PointLimit* over = limit_of("lip_relief_over");
     if (below == nullptr || over == nullptr) return;
-    const auto rule = about(wanted_relief(), *below, *over);
-    // A bound alone speaks only against a point: that the relief may be enough, one knew before.
-    if (point().relief_is_most && verdicts_over(point().relief->spread, rule).best == PointVerdict::keep) return;
-    auto& check = add("lip_relief", point().relief->spread, rule, over);
-    if (point().relief->spread.value < wanted_relief()) check.limit = below;
+    const Angle wanted = wanted_relief(point().included.spread.value, point().web.spread.value);
+    auto& check = add("lip_relief", point().relief->spread, about(wanted, *below, *over), over);
+    if (point().relief->spread.value < wanted) check.limit = below;
+    if (point().way == GrindingWay::two_facet)
+      check.range = verdicts_over(over_wanted(), about(turns(0), *below, *over));
+    check.bound_only = point().relief_is_most && check.range->best == PointVerdict::keep;
   }
 
-  /// Of one flat: what clears the heel of this very point, where its angle and web are known.
-  [[nodiscard]] Angle wanted_relief() const {
+  /// Of one flat: what clears the heel of such a point. Of the others, what the table wants.
+  [[nodiscard]] Angle wanted_relief(Angle included, Length web) const {
     if (point().way != GrindingWay::two_facet) return judged_.targets.relief;
     try {
-      return least_relief({readings_.diameter, point().web.spread.value, point().included.spread.value}, land_);
+      return least_relief({readings_.diameter, web, included}, land_);
     } catch (const std::domain_error&) {
       return judged_.targets.relief;
     }
+  }
+
+  /// Relief over what is wanted: what is wanted of one flat hangs on the very angle and web that are in doubt.
+  [[nodiscard]] Spread<Angle> over_wanted() const {
+    return propagate([&](Angle relief, Angle included, Length web) { return relief - wanted_relief(included, web); },
+                     point().relief->spread, point().included.spread, point().web.spread);
   }
 
   void heel() {
@@ -171,9 +196,9 @@ private:
 
   void web() {
     const PointLimit* row = limit_of("web");
-    if (row == nullptr || !point().web_read) return;
+    if (row == nullptr || !point().web_found) return;
     const auto share = [&](std::string_view text) { return readings_.diameter * read_percent_range(text).high; };
-    auto& check = add("web", point().web.spread, {mm(0), share(row->keep), mm(0), share(row->touch_up)}, row);
+    auto& check = add("web", *point().web_found, {mm(0), share(row->keep), mm(0), share(row->touch_up)}, row);
     check.want_low.reset();
   }
 
@@ -194,6 +219,7 @@ bool same(const std::optional<Measure>& one, const std::optional<Measure>& other
 }
 
 void join(PointCheck& into, const PointCheck& other) {
+  into.bound_only = into.bound_only || other.bound_only;
   if (into.value && other.value) {
     into.value->low = std::min(*into.value->low, *other.value->low);
     into.value->high = std::max(*into.value->high, *other.value->high);
@@ -227,6 +253,7 @@ std::vector<PointCheck> checks_of_all(const std::vector<JudgedPoint>& ways) {
         join(*known, check);
     }
   // A way that has no such item has nothing against the point there: the heel of a cone clears by itself.
+  std::erase_if(all, [](const PointCheck& check) { return check.bound_only; });
   for (auto& check : all) {
     const auto lacks = [&](const JudgedPoint& way) {
       return std::none_of(way.checks.begin(), way.checks.end(),

@@ -31,6 +31,7 @@ struct PointCheck {
   std::optional<VerdictRange> range; // absent where it is not judged
   std::string lip = "both";
   const PointLimit* limit = nullptr;
+  bool bound_only = false; // only a bound is known, and it speaks for nothing
 };
 
 /// What a point should be, ground in one way.

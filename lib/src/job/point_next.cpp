@@ -20,7 +20,7 @@ struct Candidate {
   std::string_view flag; // without its dashes
   std::string_view how;
 };
-constexpr std::array<Candidate, 17> candidates{{
+constexpr std::array<Candidate, 22> candidates{{
     {"included_angle", "angle", "a protractor or gauge laid along the lips"},
     {"included_angle", "half-angles", "each lip against the body of the drill"},
     {"included_angle", "lip-depth", "along the axis, outer corner to inner end of the lip"},
@@ -35,6 +35,11 @@ constexpr std::array<Candidate, 17> candidates{{
     {"heel_clear_angle", "drop",
      "dial on the flank near the margin; with --turn, the drill turned 5 deg in its cutting direction"},
     {"heel_clear_angle", "chisel", "end on, between the chisel edge and a lip"},
+    {"lip_relief", "angle", "a protractor or gauge laid along the lips"},
+    {"heel_clear_angle", "angle", "a protractor or gauge laid along the lips"},
+    {"heel_clear_angle", "web", "ball ends in the flutes, at the point"},
+    {"oversize", "half-angles", "each lip against the body of the drill"},
+    {"oversize", "trial-hole", "pins that go and do not go, in a hole drilled anew with the work clamped"},
     {"chisel_edge_angle", "chisel", "end on, between the chisel edge and a lip"},
     {"web", "web", "ball ends in the flutes, at the point"},
     {"land_wear", "land-wear", "the bright land behind the lip, at the outer corner"},
@@ -53,9 +58,12 @@ struct Estimate {
 
   explicit Estimate(const PointReadings& readings, const JudgedPoint& way)
       : diameter(readings.diameter), web(way.solved.web.spread.value), included(way.solved.included.spread.value),
-        chisel(way.solved.chisel.spread.value),
-        relief(way.solved.relief ? way.solved.relief->spread.value : way.targets.relief),
-        height(way.solved.height ? way.solved.height->spread.value : mm(0)) {
+        chisel(way.solved.chisel.spread.value), relief(way.targets.relief), height(mm(0)) {
+    // What nobody read is taken for good: the relief a little over the least, where that is the target.
+    constexpr Angle inside = degrees(2);
+    if (way.solved.way == GrindingWay::two_facet) relief = relief + inside;
+    if (way.solved.relief && !way.solved.relief_is_most) relief = way.solved.relief->spread.value;
+    if (way.solved.height && !way.solved.height_is_floor) height = way.solved.height->spread.value;
     if (!way.solved.included_read) included = way.targets.included;
     relief = std::max(relief, degrees(1));
   }
@@ -80,6 +88,8 @@ std::optional<PointReadings> with_reading(PointReadings readings, const Estimate
   };
   const Angle half = point.included / 2.0;
   bool done = false;
+  const bool by_inner_end = flag == "lip-depth" || flag == "lip-lengths" || flag == "chisel";
+  if (by_inner_end && (readings.thinned || readings.split)) return std::nullopt;
   if (flag == "angle") done = put(readings.angle, give_or_take(point.included, angle_error));
   if (flag == "half-angles")
     done = put_pair(readings.half_angles,
@@ -106,16 +116,40 @@ std::optional<PointReadings> with_reading(PointReadings readings, const Estimate
     done = put(readings.drop, Spread<Length>{std::max(mm(0), made.low), made.value, made.high});
     readings.turn = give_or_take(turn, degrees(0.5));
   }
+  if (flag == "trial-hole" && readings.trial_hole)
+    done = put(readings.trial_hole, give_or_take(readings.trial_hole->value, length_error));
   if (flag == "web") done = put(readings.web, give_or_take(point.web, length_error));
-  const auto shrink = [&](auto& read) { return read && put(read, give_or_take(read->value, length_error)); };
+  const auto shrink = [&](auto& read) {
+    if (!read) return false;
+    const auto made = give_or_take(read->value, length_error);
+    return put(read, Spread<Length>{std::max(mm(0), made.low), made.value, made.high});
+  };
   if (flag == "land-wear") done = shrink(readings.land_wear);
   if (flag == "margin-wear") done = shrink(readings.margin_wear);
   if (flag == "light-gap" && readings.light && !readings.light->gap) {
-    const auto gap = give_or_take(length_error * 2.0, length_error);
-    readings.light->gap = {gap, gap};
+    // Both ends of a hollow lip touch: its hollow is taken for small, the least that shows.
+    const auto gap_of = [&](LightAt at) {
+      constexpr Length small = mm(0.02);
+      const Length value = at == LightAt::none ? mm(0) : small;
+      return Spread<Length>{std::max(mm(0), value - length_error), value, value + length_error};
+    };
+    readings.light->gap = {gap_of(readings.light->at[0]), gap_of(readings.light->at[1])};
     done = true;
   }
   return done ? std::optional(readings) : std::nullopt;
+}
+
+bool has_reading(const PointReadings& readings, std::string_view flag) {
+  if (flag == "angle") return readings.angle.has_value();
+  if (flag == "half-angles") return readings.half_angles.has_value();
+  if (flag == "lip-depth") return readings.lip_depth.has_value();
+  if (flag == "lip-height") return readings.lip_height.has_value();
+  if (flag == "lip-lengths") return readings.lip_lengths.has_value();
+  if (flag == "relief") return readings.relief.has_value();
+  if (flag == "drop") return readings.drop.has_value();
+  if (flag == "chisel") return readings.chisel.has_value();
+  if (flag == "web") return readings.web.has_value();
+  return true;
 }
 
 bool knows(const JudgedPoint& way, std::string_view item) {
@@ -155,10 +189,11 @@ std::optional<std::string_view> unsettled_item(const std::vector<JudgedPoint>& w
 
 NextReading next_reading(const Tables& tables, const PointReadings& readings, const std::vector<JudgedPoint>& ways,
                          std::string_view item, bool way_unknown, const Rejudge& rejudge) {
-  NextReading best{item, "", "", 0};
+  NextReading best{item, "", "", 0, true};
+  NextReading first_step{item, "", "", 0, false};
   if (way_unknown && ways.size() > 1 &&
       std::all_of(ways.begin(), ways.end(), [&](const JudgedPoint& way) { return settles({way}, item); }))
-    return {item, "--way", "", 0};
+    return {item, "--way", "", 0, true};
   const Estimate point(readings, ways.front());
   const auto consider = [&](std::string_view flag, const std::string& instrument, int trouble, Length length_error,
                             Angle angle_error) {
@@ -167,7 +202,11 @@ NextReading next_reading(const Tables& tables, const PointReadings& readings, co
       // A reading that would just reach a limit settles nothing.
       constexpr double margin = 1.05;
       const auto with = with_reading(readings, point, flag, margin * length_error, margin * angle_error);
-      if (with && settles(rejudge(*with), item)) best = {item, "--" + std::string(flag), instrument, trouble};
+      if (!with) return;
+      if (settles(rejudge(*with), item)) best = {item, "--" + std::string(flag), instrument, trouble, true};
+      const bool unread = !has_reading(readings, flag);
+      if (unread && (first_step.flag.empty() || trouble < first_step.trouble))
+        first_step = {item, "--" + std::string(flag), instrument, trouble, false};
     } catch (const std::domain_error&) {
       return; // the estimate is no point that such a reading can be made of
     } catch (const Fault&) {
@@ -181,7 +220,7 @@ NextReading next_reading(const Tables& tables, const PointReadings& readings, co
     for (const auto& error : angle_instruments(tables, candidate.flag))
       consider(candidate.flag, said(error), error.instrument->trouble, mm(0), error.half_width);
   }
-  return best;
+  return best.flag.empty() ? first_step : best;
 }
 
 std::string_view how_to_read(std::string_view flag) {

@@ -20,6 +20,7 @@ struct NextReading {
   std::string flag;       // as --lip-height; empty when nothing on the bench settles it
   std::string instrument; // its name, and how far it is off
   int trouble = 0;
+  bool settles = true; // by itself; else it is only the first that is missing
 };
 
 /// The item that is to be settled first: one read but undecided, else one that `keep` still lacks; nothing when all is

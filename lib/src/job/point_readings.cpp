@@ -29,7 +29,11 @@ void refuse_halves(const PointQuestion& ask) {
 }
 
 void require_angle(const std::optional<Typed<Reading<Angle>>>& word, Angle least, Angle most, const char* what) {
-  if (!word || (word->value.value >= least && word->value.value <= most)) return;
+  if (!word) return;
+  if (!(word->value.half_width < word->value.value))
+    throw wrong_word(typed(word),
+                     std::string("is no reading of the ") + what + ": its error is as large as the reading");
+  if (word->value.value >= least && word->value.value <= most) return;
   throw wrong_word(typed(word),
                    std::string("is no ") + what + ": give " + print_angle(least) + " to " + print_angle(most) + " deg");
 }
@@ -41,14 +45,46 @@ void require_positive(const std::optional<Typed<Reading<Length>>>& word, const c
     throw wrong_word(typed(word), std::string("is no reading of a ") + what + ": its error is as large as the reading");
 }
 
+/// A length that no drill of that size shows: mostly a unit forgotten.
+void require_share(Length diameter, const std::optional<Typed<Reading<Length>>>& word, const char* flag,
+                   Range<double> share) {
+  if (!word) return;
+  const double is = word->value.value / diameter;
+  if (is >= share.low && is <= share.high) return;
+  const auto in_mm_of = [](Length length) { return print_length_with_unit(length, UnitSystem::metric); };
+  throw contradiction(typed(word), std::string(flag) + " " + typed(word) + " is " + in_mm_of(word->value.value) +
+                                       ", and a drill of " + in_mm_of(diameter) + " shows " +
+                                       in_mm_of(share.low * diameter) + " to " + in_mm_of(share.high * diameter) +
+                                       "; is its unit right?");
+}
+void require_shares(Length diameter, const std::optional<Typed<Pair<Reading<Length>>>>& word, const char* flag,
+                    Range<double> share) {
+  if (!word) return;
+  for (const auto& one : word->value) require_share(diameter, Typed<Reading<Length>>{one, word->text}, flag, share);
+}
+
+void refuse_beyond_drill(const PointQuestion& ask) {
+  const Length diameter = ask.size.value.length;
+  require_share(diameter, ask.lip_depth, "--lip-depth", {0.02, 1.4});
+  require_share(diameter, ask.point_length, "--point-length", {0.02, 1.4});
+  require_shares(diameter, ask.lip_lengths, "--lip-lengths", {0.2, 1.5});
+  require_share(diameter, ask.lip_height, "--lip-height", {0, 0.3});
+  require_share(diameter, ask.chisel_length, "--chisel-length", {0.02, 0.7});
+  require_share(diameter, ask.drop, "--drop", {0, 1});
+  require_shares(diameter, ask.light_gap, "--light-gap", {0, 0.5});
+  require_share(diameter, ask.trial_hole, "--trial-hole", {0.98, 1.5});
+  require_share(diameter, ask.land_wear, "--land-wear", {0, 0.5});
+  require_share(diameter, ask.margin_wear, "--margin-wear", {0, 2});
+}
+
 void refuse_impossible(const PointQuestion& ask) {
   require_angle(ask.angle, degrees(40), degrees(175), "included angle of a point");
-  require_angle(ask.relief, degrees(0), degrees(60), "lip relief");
+  require_angle(ask.relief, degrees(0.1), degrees(60), "lip relief");
   require_angle(ask.turn, degrees(1), degrees(120), "turn behind a lip");
   require_angle(ask.gauge_angle, degrees(30), degrees(178), "gauge that a point stands in");
   if (ask.chisel) {
     const Angle angle = ask.chisel->value.value;
-    if (!(angle >= degrees(33) && angle <= degrees(147)) || angle == turns(0.25))
+    if (!(angle >= degrees(33) && angle <= degrees(147)) || (angle > degrees(89) && angle < degrees(91)))
       throw wrong_word(typed(ask.chisel), "is no chisel edge angle: give the obtuse one, 91 to 147 deg, or its "
                                           "supplement, 33 to 89 deg");
   }
@@ -76,10 +112,7 @@ void refuse_impossible(const PointQuestion& ask) {
     throw contradiction(typed(ask.web), "--web " + typed(ask.web) + " is more than half the drill, " +
                                             print_length_with_unit(diameter, UnitSystem::metric) +
                                             ": no twist drill has such a web");
-  if (ask.trial_hole && ask.trial_hole->value.value + ask.trial_hole->value.half_width < diameter * 0.98)
-    throw contradiction(typed(ask.trial_hole), "--trial-hole " + typed(ask.trial_hole) +
-                                                   " is smaller than the drill, " +
-                                                   print_length_with_unit(diameter, UnitSystem::metric));
+  refuse_beyond_drill(ask);
   if (ask.light && ask.light_gap)
     for (std::size_t lip = 0; lip < 2; ++lip) {
       const bool gap = ask.light_gap->value[lip].value > mm(0);

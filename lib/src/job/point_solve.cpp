@@ -1,6 +1,7 @@
 #include "point_solve.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 #include <quillside/model/cone_flank.hpp>
@@ -77,7 +78,8 @@ private:
   void find_web() {
     std::vector<Known<Length>> known;
     if (readings_.web) known.push_back({fitting(*readings_.web), "--web"});
-    if (readings_.end && !inner_ends_moved()) known.push_back({fitting(readings_.end->web), "--end-marks"});
+    if (readings_.end) because("web from the photograph", end_marks_law, readings_.end->web);
+    if (readings_.end) known.push_back({fitting(readings_.end->web), "--end-marks"});
     if (readings_.chisel && readings_.chisel_length && !inner_ends_moved()) {
       const auto web = through(
           "--chisel-length",
@@ -88,9 +90,10 @@ private:
       known.push_back({fitting(web), "--chisel-length"});
       because("web from the chisel edge", chisel_web_law, web);
     }
-    point_.web_read = !known.empty();
+    if (!known.empty()) point_.web_found = agreed("the web is", known).spread;
+    // Thinning takes the middle away: how far apart the lips lie further out is still that of the drill.
+    point_.web_read = !known.empty() && !inner_ends_moved();
     point_.web = point_.web_read ? agreed("the web is", known) : Known<Length>{fitting(defaults_.web), ""};
-    if (readings_.end) because("web from the photograph", end_marks_law, readings_.end->web);
   }
 
   void find_chisel() {
@@ -141,7 +144,7 @@ private:
 
   /// Where nobody read the edge: as flat facets or a cone usually leave it.
   [[nodiscard]] Known<Angle> usual_chisel() const {
-    if (two_facet()) return {{degrees(48), degrees(60), degrees(82)}, ""};
+    if (two_facet()) return {{degrees(46), degrees(60), degrees(87)}, ""};
     if (cone()) return {{degrees(45), degrees(50), degrees(60)}, ""};
     return {{degrees(47), degrees(60), degrees(72)}, ""};
   }
@@ -203,11 +206,11 @@ private:
         },
         *readings_.drop, *readings_.turn);
     because("mean relief over the turn", mean_relief_law, mean);
-    const auto relief = cone() ? cone_relief(mean) : flat_relief(mean);
+    const auto relief = cone() ? cone_relief(mean) : flat_relief();
     return at_least(relief, degrees(0));
   }
 
-  Spread<Angle> flat_relief(const Spread<Angle>& mean) {
+  Spread<Angle> flat_relief() {
     const auto exact = through(
         "--drop",
         [&](Angle included, Length web, Length drop, Angle turn) {
@@ -220,8 +223,11 @@ private:
         },
         included_.spread, point_.web.spread, *readings_.drop, *readings_.turn);
     because("relief from the drop of a flat", flat_drop_law, exact);
-    if (two_facet() || readings_.turn->value <= first_facet) return exact;
-    return {std::min(exact.low, mean.low), exact.value, exact.high};
+    // With a second facet the dial leaves the first one where the boundary on the axis comes under it.
+    const Angle boundary = radians(std::asin(point_.web.spread.low / readings_.diameter));
+    if (two_facet() || readings_.turn->high <= boundary) return exact;
+    const Angle least = least_relief_of_straight_lip(shape(point_.web.spread.value, included_.spread.value));
+    return {std::min(least, exact.value), (std::min(least, exact.value) + exact.value) / 2.0, exact.high};
   }
 
   /// Between a steep cone, which falls away fastest, and a blunt one; never more than the mean over the turn.
@@ -256,7 +262,6 @@ private:
     if (readings_.lip_depth) of_lip_depth(known);
     if (readings_.point_length) of_point_length(known);
     if (readings_.lip_lengths) of_lip_lengths(known);
-    if (readings_.light && !point_.halves) of_light_alone(known);
     // A shallow relation may reach beyond any point: its ends are cut at a needle and at a flat.
     for (auto& one : known) one.spread = at_most(at_least(one.spread, sharpest), bluntest);
     point_.included_read = !known.empty();
@@ -268,19 +273,33 @@ private:
     Pair<std::vector<Known<Angle>>> known;
     const auto add = [&](const Pair<Spread<Angle>>& halves, const char* from) {
       for (std::size_t lip = 0; lip < 2; ++lip) known[lip].push_back({halves[lip], from});
-      const auto sum = propagate([](Angle a, Angle b) { return a + b; }, halves[0], halves[1]);
-      included.push_back({sum, from});
     };
-    if (readings_.half_angles) add(*readings_.half_angles, "--half-angles");
+    const auto sum = [](Angle a, Angle b) { return a + b; };
+    if (readings_.half_angles) {
+      add(*readings_.half_angles, "--half-angles");
+      included.push_back({propagate(sum, (*readings_.half_angles)[0], (*readings_.half_angles)[1]), "--half-angles"});
+    }
     if (readings_.side) {
       add(readings_.side->half, "--side-marks");
+      included.push_back({propagate(sum, readings_.side->half[0], readings_.side->half[1]), "--side-marks"});
       because("half angle of lip A from the photograph", side_marks_law, readings_.side->half[0]);
       because("half angle of lip B from the photograph", side_marks_law, readings_.side->half[1]);
     }
-    if (readings_.light && light_tells_size()) add({half_of_light(0), half_of_light(1)}, "--light");
+    if (readings_.light) of_light(known, included);
     if (known[0].empty()) return;
     point_.halves = {agreed("half angle A is", known[0]), agreed("half angle B is", known[1])};
     point_.half_difference = difference((*point_.halves)[0].spread, (*point_.halves)[1].spread);
+  }
+
+  void of_light(Pair<std::vector<Known<Angle>>>& known, std::vector<Known<Angle>>& included) {
+    const Pair<Spread<Angle>> halves = {half_of_light(0), half_of_light(1)};
+    point_.halves_are_bounds = known[0].empty() && !light_tells_size();
+    for (std::size_t lip = 0; lip < 2; ++lip) known[lip].push_back({halves[lip], "--light"});
+    // One gauge, one web: what is off for one lip is off for the other as much.
+    included.push_back(
+        {{halves[0].low + halves[1].low, halves[0].value + halves[1].value, halves[0].high + halves[1].high},
+         "--light"});
+    because("included angle against the gauge", light_gap_law, included.back().spread);
   }
 
   /// A magnitude: two halves as far apart either way.
@@ -307,21 +326,44 @@ private:
   Spread<Angle> half_of_light(std::size_t lip) {
     const auto& light = *readings_.light;
     const LightAt at = light.at[lip];
-    const auto where = at == LightAt::corner ? LightGap::Where::corner
-                       : at == LightAt::tip  ? LightGap::Where::tip
-                                             : LightGap::Where::none;
-    if (where == LightGap::Where::none) {
-      if (at == LightAt::middle) note_bow(lip);
-      return unseen_light();
-    }
-    const auto half = [&](Angle gauge, Length web, Angle chisel, Length gap) {
-      return half_angle_from_light(gauge, {readings_.diameter, web, chisel, {where, gap}});
-    };
-    const auto spread =
-        through("--light-gap", half, light.gauge, point_.web.spread, point_.chisel.spread, (*light.gap)[lip]);
+    if (at == LightAt::middle) note_bow(lip);
+    if (at == LightAt::middle || at == LightAt::none) return unseen_light();
+    if (!light.gap) return sized_by_nobody(at);
+    const auto spread = at == LightAt::corner ? half_of_corner((*light.gap)[lip]) : half_of_tip((*light.gap)[lip]);
     because(lip == 0 ? "half angle of lip A from its light" : "half angle of lip B from its light", light_gap_law,
             spread);
     return spread;
+  }
+
+  [[nodiscard]] Spread<Angle> half_of_corner(const Spread<Length>& gap) const {
+    const auto half = [&](Angle gauge, Length web, Angle chisel, Length light) {
+      return half_angle_from_light(gauge, {readings_.diameter, web, chisel, {LightGap::Where::corner, light}});
+    };
+    return through("--light-gap", half, readings_.light->gauge, point_.web.spread, point_.chisel.spread, gap);
+  }
+
+  /// Light under the tip is what the notch is deep less what the point is long: a reading over the tip, and on a cone
+  /// it decides as little.
+  Spread<Angle> half_of_tip(const Spread<Length>& gap) {
+    const Length least = 0.01 * readings_.diameter;
+    const auto long_as = [&](Angle gauge, Length web, Length light) {
+      return std::max(least, corner_reach(shape(web, degrees(118))) / tangent(gauge / 2.0) - light);
+    };
+    const auto length = through("--light-gap", long_as, readings_.light->gauge, point_.web.spread, gap);
+    const auto whole = length_as_angle("--light-gap", at_least(length, least));
+    const Spread<Angle> half{whole.low / 2.0, whole.value / 2.0, whole.high / 2.0};
+    return at_least(half, unseen_light().low);
+  }
+
+  /// Sharper, or blunter, than the gauge by more than the least that shows; by how much, nobody measured.
+  [[nodiscard]] Spread<Angle> sized_by_nobody(LightAt at) const {
+    const auto unseen = unseen_light();
+    const Angle off = (unseen.high - unseen.low) / 2.0;
+    const Angle side = readings_.light->gauge.value / 2.0;
+    constexpr Angle no_more = degrees(15); // a point further off than that is seen without a gauge
+    if (at == LightAt::corner) return {side - no_more, side - off, std::max(side - off, unseen.high)};
+    const Angle value = std::min(side + off, bluntest / 2.0);
+    return {std::min(unseen.low, value), value, std::max(value, std::min(side + no_more, bluntest / 2.0))};
   }
 
   /// No light: the lip follows the gauge to within the narrowest gap that shows.
@@ -340,25 +382,6 @@ private:
         light.gap ? (*light.gap)[lip]
                   : Spread<Length>{defaults_.least_light, 2.0 * defaults_.least_light, 10.0 * defaults_.least_light};
     if (!point_.bow || hollow.value > point_.bow->spread.value) point_.bow = Known<Length>{hollow, "--light"};
-  }
-
-  /// Light whose size nobody measured: each lip is sharper, or blunter, than the gauge by more than the least that
-  /// shows.
-  void of_light_alone(std::vector<Known<Angle>>& known) {
-    const auto& light = *readings_.light;
-    const auto unseen = unseen_light();
-    const Angle off = (unseen.high - unseen.low) / 2.0;
-    constexpr Angle no_more = degrees(15); // a point further off than that is seen without a gauge
-    const auto half = [&](LightAt at) -> Spread<Angle> {
-      const Angle side = light.gauge.value / 2.0;
-      if (at == LightAt::corner) return {side - no_more, side - off, unseen.high};
-      if (at == LightAt::tip) return {unseen.low, side + off, side + no_more};
-      return unseen;
-    };
-    const auto a = half(light.at[0]);
-    const auto b = half(light.at[1]);
-    known.push_back({{a.low + b.low, a.value + b.value, std::min(a.high + b.high, degrees(178))}, "--light"});
-    because("included angle against the gauge", light_gap_law, known.back().spread);
   }
 
   void of_lip_depth(std::vector<Known<Angle>>& known) {
@@ -386,31 +409,26 @@ private:
     return spread;
   }
 
-  /// Over the tip. The top of flat facets lies where the first facet meets the axis; a cone's stands out by no one
-  /// knows how much.
   void of_point_length(std::vector<Known<Angle>>& known) {
     if (inner_ends_moved()) return not_judged("--point-length");
-    const auto& length = *readings_.point_length;
-    if (two_facet()) {
-      known.push_back({depth_as_angle("--point-length", length), "--point-length"});
-      return;
-    }
-    if (!cone() && point_.relief && !point_.relief_is_most) {
-      known.push_back({flat_depth_as_angle("--point-length", length), "--point-length"});
-      return;
-    }
+    known.push_back({length_as_angle("--point-length", *readings_.point_length), "--point-length"});
+  }
+
+  /// Over the tip. The top of flat facets lies where the first facet meets the axis; a cone's stands out by no one
+  /// knows how much, so that between two angles nothing is decided.
+  Spread<Angle> length_as_angle(const std::string& from, const Spread<Length>& length) {
+    if (two_facet()) return depth_as_angle(from, length);
+    if (!cone() && point_.relief && !point_.relief_is_most) return flat_depth_as_angle(from, length);
     const auto bound = [&](Angle IncludedBounds::*end) {
       return [this, end](Length web, Angle chisel, Length read) {
         return included_from_point_length({readings_.diameter, web, chisel, read}, 0).*end;
       };
     };
-    const auto least =
-        through("--point-length", bound(&IncludedBounds::least), point_.web.spread, point_.chisel.spread, length);
-    const auto most =
-        through("--point-length", bound(&IncludedBounds::most), point_.web.spread, point_.chisel.spread, length);
+    const auto least = through(from, bound(&IncludedBounds::least), point_.web.spread, point_.chisel.spread, length);
+    const auto most = through(from, bound(&IncludedBounds::most), point_.web.spread, point_.chisel.spread, length);
     const Spread<Angle> spread{least.low, (least.value + most.value) / 2.0, most.high};
-    because("included angle from point-length, between", point_length_law, spread);
-    known.push_back({spread, "--point-length"});
+    because("included angle from " + from.substr(2) + ", between", point_length_law, spread);
+    return spread;
   }
 
   void of_lip_lengths(std::vector<Known<Angle>>& known) {
@@ -440,7 +458,10 @@ private:
       const Length least = lip_reach(shape(web, degrees(118)), edge);
       return included_from_lip_length({readings_.diameter, web, edge, std::max(length, least * 1.0000001)});
     };
-    const auto spread = through("--lip-lengths", angle, point_.web.spread, point_.chisel.spread, mean);
+    auto spread = through("--lip-lengths", angle, point_.web.spread, point_.chisel.spread, mean);
+    // Where the reach may be as long as the lip, how blunt the point is cannot be told.
+    if (reach.high >= mean.low) spread.high = bluntest;
+    spread = {spread.low, std::min(spread.value, (spread.low + spread.high) / 2.0), spread.high};
     because("included angle from the lengths of the lips", lip_length_angle_law, spread);
     known.push_back({spread, "--lip-lengths"});
   }
@@ -487,12 +508,6 @@ private:
     }
   }
 
-  [[nodiscard]] Pair<Spread<Angle>> halves() const {
-    if (point_.halves) return {(*point_.halves)[0].spread, (*point_.halves)[1].spread};
-    const auto half = propagate([](Angle whole) { return whole / 2.0; }, point_.included.spread);
-    return {half, half};
-  }
-
   void find_heights() {
     std::vector<Known<Length>> known;
     std::optional<Known<Length>> with_sign;
@@ -502,7 +517,10 @@ private:
         with_sign = Known<Length>{height, from};
     };
     if (readings_.lip_height) known.push_back({*readings_.lip_height, "--lip-height"});
-    if (readings_.lip_lengths) take_signed(height_of_lengths(*readings_.lip_lengths), "--lip-lengths");
+    if (readings_.lip_lengths && inner_ends_moved())
+      not_judged("--lip-lengths");
+    else if (readings_.lip_lengths)
+      take_signed(height_of_lengths(*readings_.lip_lengths), "--lip-lengths");
     if (readings_.side) {
       take_signed(readings_.side->height, "--side-marks");
       because("lip height from the photograph", side_marks_law, readings_.side->height);
@@ -515,19 +533,41 @@ private:
   }
 
   Spread<Length> height_of_lengths(const Pair<Spread<Length>>& lengths) {
-    const auto half = halves();
     const Length at_radius = readings_.diameter / 4.0;
-    // Equal half angles unless they were read: then one doubt of theirs would count as a difference of the lips.
     const auto relation = [&](Length a, Length b, Angle half_a, Angle half_b) {
       return height_difference({apex_offset_of_lengths({a, b, half_a, half_b}), half_a, half_b, at_radius});
     };
-    const auto height =
-        point_.halves ? through("--lip-lengths", relation, lengths[0], lengths[1], half[0], half[1])
-                      : through(
-                            "--lip-lengths", [&](Length a, Length b, Angle both) { return relation(a, b, both, both); },
-                            lengths[0], lengths[1], half[0]);
+    Spread<Length> height{};
+    if (halves_known()) {
+      height = through("--lip-lengths", relation, lengths[0], lengths[1], half(0), half(1));
+    } else {
+      // Half angles nobody read may differ, and then lips of one length are not of one height.
+      const auto with_difference = [&](Length a, Length b, Angle both, Angle apart) {
+        return relation(a, b, both + apart / 2.0, both - apart / 2.0);
+      };
+      height = through("--lip-lengths", with_difference, lengths[0], lengths[1], half_of_whole(), unread_difference());
+    }
+    if (cone()) height = with_shifted_ends(height);
     because("lip height from the lengths of the lips", lip_lengths_law, height);
     return height;
+  }
+
+  /// On a cone the inner end of a lip shifts with its height too: the lengths make 9 to 21 % too much of it (measured
+  /// on solids).
+  static Spread<Length> with_shifted_ends(const Spread<Length>& height) {
+    constexpr double least = 0.8;
+    constexpr double usual = 0.9;
+    return {height.low > mm(0) ? least * height.low : height.low, usual * height.value,
+            height.high < mm(0) ? least * height.high : height.high};
+  }
+
+  [[nodiscard]] bool halves_known() const { return point_.halves && !point_.halves_are_bounds; }
+  [[nodiscard]] const Spread<Angle>& half(std::size_t lip) const { return (*point_.halves)[lip].spread; }
+  [[nodiscard]] Spread<Angle> half_of_whole() const {
+    return propagate([](Angle whole) { return whole / 2.0; }, point_.included.spread);
+  }
+  [[nodiscard]] Spread<Angle> unread_difference() const {
+    return {-defaults_.unread_difference, turns(0), defaults_.unread_difference};
   }
 
   void heed_chips() {
@@ -554,21 +594,49 @@ private:
     else
       point_.height = Known<Length>{{mm(0), half_feed.value / 2.0, half_feed.high}, "--chips"};
   }
-  /// A hole over size asks a height difference of at least so much, once what holes usually are over size and the
-  /// run-out of the spindle are taken off. Margins can hide more: it is a floor, and it names no lip.
+  /// Oversize of a free point. Which lip is higher is not always known: then whichever drills the larger hole.
+  [[nodiscard]] Length free_oversize(Angle half_a, Angle half_b, Length height) const {
+    const Length at_radius = readings_.diameter / 4.0;
+    const auto with = [&](Length one) {
+      return free_point_oversize({readings_.diameter, half_a, half_b, one, mm(0), at_radius});
+    };
+    if (point_.higher) return with(*point_.higher == 'A' ? height : -height);
+    return std::max(with(height), with(-height));
+  }
+
+  [[nodiscard]] Spread<Length> oversize_of_lips(const Spread<Length>& height) const {
+    if (halves_known())
+      return through((*point_.halves)[0].from, [&](Angle a, Angle b, Length one) { return free_oversize(a, b, one); },
+                     half(0), half(1), height);
+    const auto with_difference = [&](Angle both, Angle apart, Length one) {
+      return free_oversize(both + apart / 2.0, both - apart / 2.0, one);
+    };
+    return through(point_.height ? point_.height->from : std::string("the angle taken"), with_difference,
+                   half_of_whole(), unread_difference(), height);
+  }
+
+  /// A hole over size asks a height difference of at least so much, once what holes usually are over size, the run-out
+  /// of the spindle and unequal half angles that were read are taken off. Margins can hide more: it is a floor, and it
+  /// names no lip.
   void heed_hole() {
     if (!readings_.trial_hole) return;
+    constexpr Spread<Length> nothing{mm(0), mm(0), mm(0)};
     const auto over = propagate([&](Length hole) { return hole - readings_.diameter; }, *readings_.trial_hole);
     const Length runout = readings_.runout.value_or(mm(0));
     const Spread<Length> running{mm(0), runout / 2.0, runout};
+    const Spread<Length> by_halves = halves_known() ? at_least(oversize_of_lips(nothing), mm(0)) : nothing;
     const auto floor = propagate(
-        [](Length oversize, Length usual, Length run, Angle included) {
-          return least_height_difference(std::max(mm(0), oversize - usual - run), included / 2.0);
+        [](Length oversize, Length usual, Length run, Length halves, Angle included) {
+          return least_height_difference(std::max(mm(0), oversize - usual - run - halves), included / 2.0);
         },
-        over, defaults_.usual_oversize, running, point_.included.spread);
+        over, defaults_.usual_oversize, running, by_halves, point_.included.spread);
     const Spread<Length> bounded = at_least(floor, mm(0));
     because("height difference the hole asks at least", hole_backward_law, bounded);
-    if (point_.height && !point_.height_is_floor) return;
+    if (point_.height && !point_.height_is_floor) {
+      point_.explained_oversize =
+          defaults_.usual_oversize.high + runout + std::max(mm(0), oversize_of_lips(point_.height->spread).high);
+      return;
+    }
     if (point_.height && point_.height->spread.low >= bounded.low) return;
     point_.height = Known<Length>{bounded, "--trial-hole"};
     point_.height_is_floor = true;
@@ -579,23 +647,9 @@ private:
       point_.oversize = propagate([&](Length hole) { return hole - readings_.diameter; }, *readings_.trial_hole);
       return;
     }
-    if (!point_.height && !point_.halves) return;
-    const auto half = halves();
-    const Length at_radius = readings_.diameter / 4.0;
-    // Which lip is higher is not always known: then whichever drills the larger hole.
-    const auto relation = [&](Angle half_a, Angle half_b, Length height) {
-      const auto with = [&](Length one) {
-        return free_point_oversize({readings_.diameter, half_a, half_b, one, mm(0), at_radius});
-      };
-      if (point_.higher) return with(*point_.higher == 'A' ? height : -height);
-      return std::max(with(height), with(-height));
-    };
+    if (!point_.height && !halves_known()) return;
     const Spread<Length> height = point_.height ? point_.height->spread : Spread<Length>{mm(0), mm(0), mm(0)};
-    const auto bound =
-        point_.halves
-            ? through("--half-angles", relation, half[0], half[1], height)
-            : through(
-                  "--lip-height", [&](Angle both, Length one) { return relation(both, both, one); }, half[0], height);
+    const auto bound = oversize_of_lips(height);
     because("oversize of a free point, at most", uneven_lips_law, bound);
     point_.oversize = Spread<Length>{mm(0), std::max(mm(0), bound.value), std::max(mm(0), bound.high)};
   }
@@ -619,7 +673,6 @@ private:
     because("length to grind off, cleaned up", grind_off_law, *point_.grind_off);
   }
 
-  static constexpr Angle first_facet = degrees(15); // a dial turned further leaves the first of four facets
   // Half angles of cones in use, as a share of half the point angle: 25, 44 and 50 deg on a point of 118.
   static constexpr double steep_cone = 0.42;
   static constexpr double usual_cone = 0.75;

@@ -28,6 +28,7 @@ struct PointDefaults {
   Spread<Angle> helix;
   Spread<Length> clean_up;
   Spread<Length> usual_oversize;
+  Angle unread_difference; // how far apart half angles may be that nobody read
 };
 
 /// A step on the way, for `why`.
@@ -48,14 +49,17 @@ struct SolvedPoint {
   bool included_read = false;
   std::optional<Pair<Known<Angle>>> halves = {};
   std::optional<Spread<Angle>> half_difference = {};
+  bool halves_are_bounds = false;           // from light whose size nobody measured
   std::optional<Known<Length>> height = {}; // of the lips, one over the other, as a magnitude
   std::optional<char> higher = {};          // 'A' or 'B', where the readings tell
   bool height_is_floor = false;             // from a hole or one chip: it may be more, margins can hide it
   std::optional<Known<Angle>> relief = {};
-  bool relief_is_most = false;            // from the chisel edge alone: it may be less
-  std::optional<Spread<Angle>> heel = {}; // turn at which a flat's heel is back at the height of its lip
-  bool heel_clears = false;               // as seen by a dial, or by the nature of a cone
-  std::optional<Known<Length>> bow = {};  // hollow of the lips
+  bool relief_is_most = false;                   // from the chisel edge alone: it may be less
+  std::optional<Spread<Angle>> heel = {};        // turn at which a flat's heel is back at the height of its lip
+  bool heel_clears = false;                      // as seen by a dial, or by the nature of a cone
+  std::optional<Known<Length>> bow = {};         // hollow of the lips
+  std::optional<Spread<Length>> web_found = {};  // as read; of a thinned point not that between the lips
+  std::optional<Length> explained_oversize = {}; // the most that lips and habit explain of a trial hole
   std::optional<Spread<Length>> oversize = {};
   std::optional<Spread<Length>> grind_off = {};
   std::optional<Spread<Length>> chisel_length = {};

@@ -66,9 +66,10 @@ void add_findings(Page& page, const Answer& answer, UnitSystem units) {
                          number_of(180 - edge->value, edge->unit, units) + ")");
   if (const Measure* oversize = find_measure(answer.findings, "oversize")) {
     const bool measured = find_input(answer, "trial_hole") != nullptr;
-    page.lines.push_back(measured ? "hole over the drill by " + with_doubt(*oversize, units)
-                                  : "hole over size by up to " +
-                                        number_of(oversize->high.value_or(oversize->value), oversize->unit, units));
+    page.lines.push_back(measured && oversize->value < 0 ? "the hole is smaller than the drill"
+                         : measured                      ? "hole over the drill by " + with_doubt(*oversize, units)
+                                                         : "hole over size by up to " +
+                                          number_of(oversize->high.value_or(oversize->value), oversize->unit, units));
   }
   if (const Measure* off = find_measure(answer.findings, "grind_off"))
     page.lines.push_back("grind off " + with_doubt(*off, units) + " along the axis, each lip alike");
