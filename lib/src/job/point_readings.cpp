@@ -4,6 +4,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include <quillside/model/lip_angles.hpp>
 #include <quillside/words/fault.hpp>
 #include <quillside/words/print.hpp>
 
@@ -70,7 +71,11 @@ void refuse_beyond_drill(const PointQuestion& ask) {
   require_shares(diameter, ask.lip_lengths, "--lip-lengths", {0.2, 1.5});
   require_share(diameter, ask.lip_height, "--lip-height", {0, 0.3});
   require_share(diameter, ask.chisel_length, "--chisel-length", {0.02, 0.7});
-  require_share(diameter, ask.drop, "--drop", {0, 1});
+  if (ask.drop && ask.turn) {
+    constexpr Angle steepest = degrees(60); // of a relief, as of one that is typed
+    const double most = uniform_drop({diameter / 2.0, ask.turn->value.value}, steepest) / diameter;
+    require_share(diameter, ask.drop, "--drop", {0, most});
+  }
   require_shares(diameter, ask.light_gap, "--light-gap", {0, 0.5});
   require_share(diameter, ask.trial_hole, "--trial-hole", {0.98, 1.5});
   require_share(diameter, ask.land_wear, "--land-wear", {0, 0.5});

@@ -294,7 +294,7 @@ private:
   void of_light(Pair<std::vector<Known<Angle>>>& known, std::vector<Known<Angle>>& included) {
     const Pair<Spread<Angle>> halves = {half_of_light(0), half_of_light(1)};
     point_.halves_are_bounds = known[0].empty() && !light_tells_size();
-    for (std::size_t lip = 0; lip < 2; ++lip) known[lip].push_back({halves[lip], "--light"});
+    for (std::size_t lip = 0; lip < 2; ++lip) known[lip].push_back({at_most(halves[lip], bluntest / 2.0), "--light"});
     // One gauge, one web: what is off for one lip is off for the other as much.
     included.push_back(
         {{halves[0].low + halves[1].low, halves[0].value + halves[1].value, halves[0].high + halves[1].high},
