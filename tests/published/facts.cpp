@@ -112,6 +112,15 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.hardness);
   sources_resolve(tables, tables.limits);
   sources_resolve(tables, tables.readings);
+  sources_resolve(tables, tables.point_limits);
+  sources_resolve(tables, tables.usual_oversizes);
+  sources_resolve(tables, tables.signs);
+  sources_resolve(tables, tables.cutting_forces);
+  sources_resolve(tables, tables.unit_powers);
+  sources_resolve(tables, tables.feed_factors);
+  sources_resolve(tables, tables.drill_forces);
+  sources_resolve(tables, tables.burr_sizes);
+  sources_resolve(tables, tables.cutter_strengths);
   sources_resolve(tables, tables.cautions);
 }
 

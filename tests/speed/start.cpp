@@ -1,12 +1,13 @@
 // What one ask costs from the shell: the built tool against /bin/true, each started anew, in turns, 50 times. The
 // median of the ratios of neighbours is judged, so that a busy machine slows both or is outvoted.
-// usage: start TOOL WORD...
+// usage: start [--most RATIO] TOOL WORD...
 
 #include <algorithm>
 #include <array>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <string_view>
 #include <vector>
 
 #include <fcntl.h>
@@ -16,7 +17,7 @@
 
 namespace {
 
-constexpr double most = 1.8;
+constexpr double usual_most = 1.8;
 constexpr int pairs = 50;
 constexpr int warm_up = 5;
 
@@ -51,11 +52,14 @@ double median(std::vector<double> values) {
 } // namespace
 
 int main(int count, char** words) {
-  if (count < 2) {
-    std::puts("usage: start TOOL WORD...");
+  const bool told = count > 3 && std::string_view(words[1]) == "--most";
+  const double most = told ? std::atof(words[2]) : usual_most;
+  const int first = told ? 3 : 1;
+  if (count <= first) {
+    std::puts("usage: start [--most RATIO] TOOL WORD...");
     return 2;
   }
-  std::vector<char*> ask(words + 1, words + count);
+  std::vector<char*> ask(words + first, words + count);
   ask.push_back(nullptr);
   const std::vector<char*> nothing{const_cast<char*>("/bin/true"), nullptr};
 
