@@ -53,8 +53,8 @@ std::string text(double x, double y, const char* anchor, const std::string& word
 
 std::string picture() {
   std::string out =
-      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"700\" height=\"316\" viewBox=\"0 0 700 316\" "
-      "font-family=\"sans-serif\" font-size=\"14\">\n<rect width=\"700\" height=\"316\" fill=\"white\"/>\n";
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"700\" height=\"340\" viewBox=\"0 0 700 340\" "
+      "font-family=\"sans-serif\" font-size=\"14\">\n<rect width=\"700\" height=\"340\" fill=\"white\"/>\n";
   for (int force = 0; force <= 70; force += 10) {
     out += "<line x1=\"" + number(left) + "\" x2=\"" + number(left + wide) + "\" y1=\"" + number(y_of(force)) +
            "\" y2=\"" + number(y_of(force)) + "\" stroke=\"" + (force == 0 ? "black" : "silver") + "\"/>\n";

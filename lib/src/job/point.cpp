@@ -109,7 +109,10 @@ std::vector<JudgedPoint> judge_ways(const Tables& tables, const PointQuestion& a
     }
   }
   if (!judged.empty()) return judged;
-  if (!readings.web) refused->message += " (the web was taken from the tables: a --web may settle it)";
+  const auto names = [&](const char* flag) { return refused->message.find(flag) != std::string::npos; };
+  const bool by_web = names("--lip-depth") || names("--lip-lengths") || names("--point-length") ||
+                      names("--light-gap") || names("--chisel") || names("--drop");
+  if (by_web && !readings.web) refused->message += " (the web was taken from the tables: a --web may settle it)";
   throw Fault(*refused);
 }
 
@@ -171,8 +174,8 @@ std::string which_lip(const PointCheck& check) {
 std::string what_is_wrong(const PointCheck& check) {
   const auto& value = *check.value;
   if (check.item == "oversize")
-    return "the hole is over the drill by " + amount(value.value, value.unit) + ", and equal lips explain at most " +
-           amount(check.want_high->value, check.want_high->unit) +
+    return "the hole is over the drill by " + amount(value.value, value.unit) +
+           ", and the lips as read explain at most " + amount(check.want_high->value, check.want_high->unit) +
            ": look for a bent drill, a spindle out of true, or unequal half angles";
   if (check.range->settled())
     return spaced(check.item) + " " + amount(value.value, value.unit) + ", " + wanted_of(check) + which_lip(check);
@@ -213,11 +216,16 @@ std::string reason_of(const Verdict& verdict, const std::vector<JudgedPoint>& wa
 std::string instead_of(const NextReading& next) {
   if (next.flag == "--way")
     return "--way: say how it was ground, two-facet, four-facet or cone; that settles the " + spaced(next.item);
+  if (next.flag.empty() && next.item == "oversize")
+    return "a second hole with the work clamped, and a dial on the spindle and on the drill: a bent drill or a spindle "
+           "out of "
+           "true makes such a hole with any point";
   if (next.flag.empty())
     return "no reading on this bench settles the " + spaced(next.item) +
            ": it lies too near its limit; touching it up costs less than measuring";
   return next.flag + " with a " + next.instrument + ": " + std::string(how_to_read(next.flag)) +
-         (next.settles ? "; that settles the " : "; alone it may not yet settle the ") + spaced(next.item);
+         (next.settles ? "; that settles the " + spaced(next.item) + ", unless it lies near its limit"
+                       : "; alone it may not yet settle the " + spaced(next.item));
 }
 
 /// What to read next; where the way is unknown and stands in the way of every reading, both.
@@ -229,11 +237,11 @@ std::string next_step(const Tables& tables, const PointQuestion& ask, const Grou
   const auto rejudge = [&](const PointReadings& with) { return judge_ways(tables, ask, ground, with); };
   const NextReading next = next_reading(tables, readings, ways, *item, !ask.way, rejudge);
   if ((!next.flag.empty() && next.settles) || ask.way) return instead_of(next);
-  PointQuestion with_way = ask;
-  with_way.way = Typed<GrindingWay>{ways.back().solved.way, std::nullopt};
-  const auto in_that_way = [&](const PointReadings& with) { return judge_ways(tables, with_way, ground, with); };
-  const NextReading then = next_reading(tables, readings, {ways.back()}, *item, false, in_that_way);
-  return then.flag.empty() || !then.settles ? instead_of(next) : "--way, and " + instead_of(then);
+  const bool by_way = *item == "lip_relief" || *item == "heel_clear_angle" || *item == "chisel_edge_angle";
+  if (by_way && ways.size() > 1)
+    return "--way: say how it was ground, two-facet, four-facet or cone, and ask again: what is wanted of the " +
+           spaced(*item) + " hangs on it";
+  return instead_of(next);
 }
 
 // --- Telling ---
@@ -478,7 +486,8 @@ Answer point(const Tables& tables, const PointQuestion& ask) {
     answer.reason = reason_of(verdict, ways, checks);
     tell_settings(tables, answer, to_be_set(ways), readings.diameter);
   }
-  if (!verdict.settled) answer.instead = next_step(tables, ask, ground, readings, ways, checks);
+  const bool more_to_read = !verdict.settled || (verdict.word == "touch up" && !what_is_missing(ways).empty());
+  if (more_to_read) answer.instead = next_step(tables, ask, ground, readings, ways, checks);
   tell_found(answer, ways);
   tell_checks(answer, checks);
   tell_steps(answer, telling, ways);

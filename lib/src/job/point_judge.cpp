@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include <quillside/model/flat_facet.hpp>
+#include <quillside/model/lip.hpp>
 #include <quillside/quantity/angle.hpp>
 #include <quillside/quantity/propagate.hpp>
 
@@ -169,8 +170,15 @@ private:
     }
   }
 
-  /// Relief over what is wanted: what is wanted of one flat hangs on the very angle and web that are in doubt.
+  /// Relief over what is wanted: what is wanted of one flat hangs on the very angle and web that are in doubt, and so
+  /// does a relief that was read off the chisel edge.
   [[nodiscard]] Spread<Angle> over_wanted() const {
+    if (point().chisel_read && point().relief->from == point().chisel.from)
+      return propagate(
+          [&](Angle included, Length web, Angle edge) {
+            return most_relief_of_chisel({readings_.diameter, web, included}, edge) - wanted_relief(included, web);
+          },
+          point().included.spread, point().web.spread, point().chisel.spread);
     return propagate([&](Angle relief, Angle included, Length web) { return relief - wanted_relief(included, web); },
                      point().relief->spread, point().included.spread, point().web.spread);
   }

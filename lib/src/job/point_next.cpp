@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <stdexcept>
 
 #include <quillside/model/flat_facet.hpp>
@@ -126,10 +127,20 @@ std::optional<PointReadings> with_reading(PointReadings readings, const Estimate
   };
   if (flag == "land-wear") done = shrink(readings.land_wear);
   if (flag == "margin-wear") done = shrink(readings.margin_wear);
-  if (flag == "light-gap" && readings.light && !readings.light->gap) {
-    // Both ends of a hollow lip touch: its hollow is taken for small, the least that shows.
+  if (flag == "light-gap" && readings.light && readings.light->gap) {
+    auto& gap = *readings.light->gap;
+    const auto finer_gap = [&](Spread<Length>& one) {
+      if (!(2.0 * length_error < (one.high - one.low) * 0.99)) return false;
+      one = {std::max(mm(0), one.value - length_error), one.value, one.value + length_error};
+      return true;
+    };
+    const bool a = finer_gap(gap[0]);
+    const bool b = finer_gap(gap[1]);
+    done = a || b;
+  } else if (flag == "light-gap" && readings.light) {
+    // Both ends of a hollow lip touch: its hollow is taken for one that is well seen.
     const auto gap_of = [&](LightAt at) {
-      constexpr Length small = mm(0.02);
+      constexpr Length small = mm(0.055);
       const Length value = at == LightAt::none ? mm(0) : small;
       return Spread<Length>{std::max(mm(0), value - length_error), value, value + length_error};
     };
@@ -137,19 +148,6 @@ std::optional<PointReadings> with_reading(PointReadings readings, const Estimate
     done = true;
   }
   return done ? std::optional(readings) : std::nullopt;
-}
-
-bool has_reading(const PointReadings& readings, std::string_view flag) {
-  if (flag == "angle") return readings.angle.has_value();
-  if (flag == "half-angles") return readings.half_angles.has_value();
-  if (flag == "lip-depth") return readings.lip_depth.has_value();
-  if (flag == "lip-height") return readings.lip_height.has_value();
-  if (flag == "lip-lengths") return readings.lip_lengths.has_value();
-  if (flag == "relief") return readings.relief.has_value();
-  if (flag == "drop") return readings.drop.has_value();
-  if (flag == "chisel") return readings.chisel.has_value();
-  if (flag == "web") return readings.web.has_value();
-  return true;
 }
 
 bool knows(const JudgedPoint& way, std::string_view item) {
@@ -172,6 +170,15 @@ bool settles(const std::vector<JudgedPoint>& ways, std::string_view item) {
          std::all_of(ways.begin(), ways.end(), [&](const JudgedPoint& way) { return knows(way, item); });
 }
 
+/// How wide the doubt of an item is; a figure nobody knows is as wide as can be.
+double doubt_left(const std::vector<JudgedPoint>& ways, std::string_view item) {
+  const auto checks = checks_of_all(ways);
+  const auto found =
+      std::find_if(checks.begin(), checks.end(), [&](const PointCheck& check) { return check.item == item; });
+  if (found == checks.end() || !found->value || !found->value->low) return std::numeric_limits<double>::max();
+  return *found->value->high - *found->value->low;
+}
+
 template <class Quantity> std::string said(const Error<Quantity>& error) {
   return std::string(error.instrument->name) + ", good to " + std::string(error.instrument->error);
 }
@@ -191,6 +198,7 @@ NextReading next_reading(const Tables& tables, const PointReadings& readings, co
                          std::string_view item, bool way_unknown, const Rejudge& rejudge) {
   NextReading best{item, "", "", 0, true};
   NextReading first_step{item, "", "", 0, false};
+  double narrowest = 0.9 * doubt_left(ways, item); // less than a tenth narrower is no step
   if (way_unknown && ways.size() > 1 &&
       std::all_of(ways.begin(), ways.end(), [&](const JudgedPoint& way) { return settles({way}, item); }))
     return {item, "--way", "", 0, true};
@@ -203,10 +211,13 @@ NextReading next_reading(const Tables& tables, const PointReadings& readings, co
       constexpr double margin = 1.05;
       const auto with = with_reading(readings, point, flag, margin * length_error, margin * angle_error);
       if (!with) return;
-      if (settles(rejudge(*with), item)) best = {item, "--" + std::string(flag), instrument, trouble, true};
-      const bool unread = !has_reading(readings, flag);
-      if (unread && (first_step.flag.empty() || trouble < first_step.trouble))
+      const auto judged = rejudge(*with);
+      if (settles(judged, item)) best = {item, "--" + std::string(flag), instrument, trouble, true};
+      const double left = doubt_left(judged, item);
+      if (left < narrowest) {
+        narrowest = left;
         first_step = {item, "--" + std::string(flag), instrument, trouble, false};
+      }
     } catch (const std::domain_error&) {
       return; // the estimate is no point that such a reading can be made of
     } catch (const Fault&) {

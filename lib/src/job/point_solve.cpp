@@ -206,7 +206,7 @@ private:
         },
         *readings_.drop, *readings_.turn);
     because("mean relief over the turn", mean_relief_law, mean);
-    const auto relief = cone() ? cone_relief(mean) : flat_relief();
+    const auto relief = cone() ? cone_relief() : flat_relief();
     return at_least(relief, degrees(0));
   }
 
@@ -230,8 +230,8 @@ private:
     return {std::min(least, exact.value), (std::min(least, exact.value) + exact.value) / 2.0, exact.high};
   }
 
-  /// Between a steep cone, which falls away fastest, and a blunt one; never more than the mean over the turn.
-  Spread<Angle> cone_relief(const Spread<Angle>& mean) {
+  /// Between a steep cone, which falls away fastest, and a blunt one.
+  Spread<Angle> cone_relief() {
     const auto of_cone = [&](double share) {
       return through(
           "--drop",
@@ -252,7 +252,7 @@ private:
     const Spread<Angle> all{std::min({steep.low, usual.low, blunt.low}), usual.value,
                             std::max({steep.high, usual.high, blunt.high})};
     because("relief of a cone with that drop", cone_drop_law, all);
-    return at_most(all, std::max(mean.high, all.value));
+    return all;
   }
 
   void find_included() {
@@ -288,7 +288,23 @@ private:
     if (readings_.light) of_light(known, included);
     if (known[0].empty()) return;
     point_.halves = {agreed("half angle A is", known[0]), agreed("half angle B is", known[1])};
-    point_.half_difference = difference((*point_.halves)[0].spread, (*point_.halves)[1].spread);
+    const bool by_light = (*point_.halves)[0].from == "--light" && (*point_.halves)[1].from == "--light";
+    point_.half_difference = by_light && readings_.light->gap ? difference_of_light() : difference(half(0), half(1));
+  }
+
+  /// One gauge, one web, one chisel edge: only the gaps make a difference of the lips.
+  [[nodiscard]] Spread<Angle> difference_of_light() const {
+    const auto& light = *readings_.light;
+    const auto half_with = [&](std::size_t lip, Length gap) {
+      const auto where = light.at[lip] == LightAt::corner ? LightGap::Where::corner
+                         : light.at[lip] == LightAt::tip  ? LightGap::Where::tip
+                                                          : LightGap::Where::none;
+      return half_angle_from_light(
+          light.gauge.value, {readings_.diameter, point_.web.spread.value, point_.chisel.spread.value, {where, gap}});
+    };
+    return magnitude(through(
+        "--light-gap", [&](Length a, Length b) { return half_with(0, a) - half_with(1, b); }, (*light.gap)[0],
+        (*light.gap)[1]));
   }
 
   void of_light(Pair<std::vector<Known<Angle>>>& known, std::vector<Known<Angle>>& included) {
@@ -467,7 +483,7 @@ private:
   }
 
   void find_heel() {
-    if (readings_.drop && readings_.turn->low >= defaults_.land * 0.9 && readings_.drop->low > mm(0))
+    if (readings_.drop && readings_.turn->low >= defaults_.land && readings_.drop->low > mm(0))
       point_.heel_clears = true;
     if (!point_.relief || point_.relief_is_most) return;
     if (cone()) {
@@ -477,7 +493,16 @@ private:
     const auto above_least = [](PointShape point, Angle relief) {
       return std::max(relief, least_relief_of_straight_lip(point) + no_relief);
     };
-    if (two_facet()) {
+    if (two_facet() && point_.chisel_read) {
+      // The edge itself shows where the two flats meet: neither angle nor relief is needed.
+      point_.heel = through(
+          point_.chisel.from,
+          [&](Length web, Angle edge) {
+            return 2.0 * (radians(std::asin(web / readings_.diameter)) + turns(0.25) - edge);
+          },
+          point_.web.spread, point_.chisel.spread);
+      because("turn at which the heel is back at the lip", flat_heel_law, *point_.heel);
+    } else if (two_facet()) {
       point_.heel = through(
           point_.relief->from,
           [&](Angle included, Length web, Angle relief) {
@@ -624,7 +649,8 @@ private:
     const auto over = propagate([&](Length hole) { return hole - readings_.diameter; }, *readings_.trial_hole);
     const Length runout = readings_.runout.value_or(mm(0));
     const Spread<Length> running{mm(0), runout / 2.0, runout};
-    const Spread<Length> by_halves = halves_known() ? at_least(oversize_of_lips(nothing), mm(0)) : nothing;
+    Spread<Length> by_halves = at_least(oversize_of_lips(nothing), mm(0));
+    if (!halves_known()) by_halves = {mm(0), mm(0), by_halves.high}; // unread, they may differ or not
     const auto floor = propagate(
         [](Length oversize, Length usual, Length run, Length halves, Angle included) {
           return least_height_difference(std::max(mm(0), oversize - usual - run - halves), included / 2.0);

@@ -91,7 +91,7 @@ std::string spaced(std::string words) {
 }
 
 std::string shown(const Input& input, UnitSystem units) {
-  const std::string name = spaced(input.name);
+  std::string name = spaced(input.name);
   if (const auto* word = std::get_if<std::string>(&input.value.held)) return capital(*word);
   if (const auto* count = std::get_if<long>(&input.value.held)) return std::to_string(*count) + " " + name;
   if (const auto* measure = std::get_if<Measure>(&input.value.held)) {

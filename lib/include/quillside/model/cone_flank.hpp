@@ -154,8 +154,8 @@ struct ConeDropReading {
   FlankPlace place;
   Length drop; // along the axis, above 0
 };
-/// The relief at the corner of a cone of this half angle and chisel edge whose flank drops by so much there. A drop that
-/// no such cone shows throws std::domain_error.
+/// The relief at the corner of a cone of this half angle and chisel edge whose flank drops by so much there. A drop
+/// that no such cone shows throws std::domain_error.
 Angle relief_of_cone_drop(const ConeDropReading& reading);
 
 } // namespace quillside
