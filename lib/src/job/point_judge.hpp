@@ -53,7 +53,7 @@ struct JudgedPoint {
   }
 };
 
-/// \p one_chip: only one lip throws a chip, so that the heights are not to be kept whatever they are.
+/// Holds a point against its targets and the rows of `point_limit`; the heel against the land.
 JudgedPoint judge_point(const Tables& tables, SolvedPoint solved, const PointTargets& targets, Angle land,
                         const PointReadings& readings);
 
