@@ -105,6 +105,32 @@ std::vector<AskDescription> describe() {
        {"quillside point 1/4 303 --half-angles 58,61",
         "quillside point 12.7mm 1018 --way two-facet --web 1.8mm --lip-depth 3.66mm --relief 12",
         "quillside point 3/16 --gauge-angle 120 --light corner,corner --light-gap 0.05mm,0.05mm"}},
+      {"grind",
+       "SIZE [MATERIAL]",
+       "how to hold the drill to a disk or wheel for a wanted point; or what point a setting gives",
+       1,
+       2,
+       {{"way", "two-facet|four-facet|cone", "one flat a lip, two, or a cone (two-facet)"},
+        {"angle", "A", "included angle (what the material wants)"},
+        {"relief", "A", "lip relief at the corner (one flat: what clears its heel; else by size)"},
+        {"chisel", "A", "chisel edge angle, obtuse or its supplement (130 for a cone)"},
+        {"web", "L", "between the flutes, at the point (by size)"},
+        {"second-relief", "A", "of the second facet (25, or what clears the heel)"},
+        {"flute-angle", "A", "the included angle that the flutes were made for (the wanted one)"},
+        {"cone-half-angle", "A", "between wheel face and pivot axis (by the drop of the heel)"},
+        {"land", "A", "outer corner back to heel, seen end on (80)"},
+        {"fence", "A", "a setting to be read: drill to disk, in the table; needs --table-tilt"},
+        {"table-tilt", "A", "how the table slopes up toward the disk; needs --fence"},
+        {"swing", "A", "a setting to be read: drill to disk, in plan; needs --tilt or --roll"},
+        {"tilt", "A", "point higher than shank, with --swing (level)"},
+        {"roll", "A", "drill turned in its cutting direction, with --swing (lip level end on)"},
+        {"land-wear", "L", "width of the worn land behind the lip, at the corner"},
+        {"margin-wear", "L", "length of worn or rounded margin"},
+        {"wheel", "L", "diameter of the wheel whose rim is used (a flat disk)"},
+        {"wheel-speed", "N", "rev/min that it runs at"},
+        {"wheel-marked", "N", "the most rev/min that is marked on it"}},
+       {"quillside grind 1/4 303 --way four-facet", "quillside grind 1/4 --web 0.044",
+        "quillside grind 1/4 1018 --fence 59 --table-tilt 17"}},
       {"notch",
        "FIGURE FIGURE",
        "angle of a gauge from two regular figures laid flat to flat, and the light a point shows in it",
@@ -211,7 +237,8 @@ void check_count(const Call& call) {
   const AskDescription& ask = *call.ask;
   if (call.words.size() < ask.least_words) {
     std::string hint;
-    if (ask.name == "drill" || ask.name == "point" || ask.name == "mill" || ask.name == "burr" || ask.name == "size")
+    if (ask.name == "drill" || ask.name == "point" || ask.name == "grind" || ask.name == "mill" || ask.name == "burr" ||
+        ask.name == "size")
       hint = "; the shell eats a bare #30: quote '#30' or write no30";
     throw wrong_word(std::string(ask.name), "needs " + std::string(ask.words) + ", and the words ran out" + hint,
                      {std::string(ask.words)});

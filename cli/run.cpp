@@ -24,10 +24,11 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 8> all{{{"drill", ask_drill},
+  constexpr std::array<Named, 9> all{{{"drill", ask_drill},
                                       {"mill", ask_mill},
                                       {"burr", ask_burr},
                                       {"point", ask_point},
+                                      {"grind", ask_grind},
                                       {"notch", ask_notch},
                                       {"signs", ask_signs},
                                       {"size", ask_size},

@@ -11,6 +11,7 @@
 #include <quillside/words/print.hpp>
 
 #include "evidence.hpp"
+#include "point_ground.hpp"
 #include "point_judge.hpp"
 #include "point_next.hpp"
 #include "point_readings.hpp"
@@ -24,30 +25,6 @@ namespace {
 constexpr std::array all_ways{GrindingWay::two_facet, GrindingWay::four_facet, GrindingWay::cone};
 
 std::string name_of(GrindingWay way) { return std::string(grinding_ways[static_cast<std::size_t>(way)]); }
-
-Angle degrees_of(const Tables& tables, std::string_view key) { return degrees(limit(tables.limits, key).ratio); }
-
-/// The rows that fill in for readings nobody took.
-struct Ground {
-  const DrillPointRow* point;
-  const LipReliefRow* relief; // null where no row reaches
-  WebChoice web;
-  Angle land;
-};
-
-Ground ground_of(const Tables& tables, const PointQuestion& ask) {
-  const Length diameter = ask.size.value.length;
-  const auto web = choose_drill_web(tables, diameter);
-  if (!web) {
-    Fault fault;
-    fault.kind = FaultKind::data;
-    fault.message = "no table has a drill_web";
-    throw fault;
-  }
-  const std::string_view metal = ask.material ? ask.material->value.material->metal : std::string_view{};
-  return {ask.material ? &choose_drill_point(tables, ask.material->value) : &choose_drill_point(tables),
-          choose_lip_relief(tables, metal, diameter), *web, degrees_of(tables, "land_angle")};
-}
 
 /// What a point ground that way should be. The relief is that of the table; of one flat, the least that clears its
 /// heel.
@@ -473,7 +450,7 @@ void tell_cautions(Telling& telling, const PointQuestion& ask, const Ground& gro
 
 Answer point(const Tables& tables, const PointQuestion& ask) {
   const PointReadings readings = readings_of(tables, ask);
-  const Ground ground = ground_of(tables, ask);
+  const Ground ground = ground_of(tables, ask.size.value.length, ask.material ? &ask.material->value : nullptr);
   const auto ways = judge_ways(tables, ask, ground, readings);
   const auto checks = checks_of_all(ways);
   const Verdict verdict = verdict_of(ways, checks);

@@ -18,11 +18,16 @@ struct Page {
 Page page_of_drill(const Answer& answer, const TextStyle& style);
 Page page_of_mill(const Answer& answer, const TextStyle& style);
 Page page_of_burr(const Answer& answer, const TextStyle& style);
+Page page_of_grind(const Answer& answer, const TextStyle& style);
 Page page_of_notch(const Answer& answer, const TextStyle& style);
 Page page_of_point(const Answer& answer, const TextStyle& style);
 Page page_of_signs(const Answer& answer, const TextStyle& style);
 Page page_of_size(const Answer& answer, const TextStyle& style);
 Page page_of_tables(const Answer& answer, const TextStyle& style);
+
+/// Breaks a line at blanks so that none is longer than a terminal is wide; what follows is set in under its beginning.
+/// Ends with a line end.
+std::string wrapped(std::string_view line, std::size_t indent);
 
 // Quantities out of an answer; each is nothing when the answer does not have the member.
 std::string spindle_speed_of(const Measure& measure);

@@ -15,6 +15,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "drill") return page_of_drill(answer, style);
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
+  if (answer.ask == "grind") return page_of_grind(answer, style);
   if (answer.ask == "notch") return page_of_notch(answer, style);
   if (answer.ask == "point") return page_of_point(answer, style);
   if (answer.ask == "signs") return page_of_signs(answer, style);
@@ -51,27 +52,6 @@ std::string tall(const std::string& number) {
 }
 
 bool is_basis(const CautionGiven& caution) { return caution.id.starts_with("basis-"); }
-
-/// Breaks a line at blanks so that none is longer than a terminal is wide; what follows is set in under its beginning.
-std::string wrapped(std::string_view line, std::size_t indent) {
-  constexpr std::size_t width = 100;
-  std::string out;
-  std::size_t column = 0;
-  while (!line.empty()) {
-    const std::size_t end = std::min(line.find(' '), line.size());
-    if (column > indent && column + 1 + end > width) {
-      out += "\n" + std::string(indent, ' ');
-      column = indent;
-    } else if (!out.empty()) {
-      out += ' ';
-      ++column;
-    }
-    out += line.substr(0, end);
-    column += end;
-    line.remove_prefix(std::min(end + 1, line.size()));
-  }
-  return out + "\n";
-}
 
 std::string said(const CautionGiven& caution) {
   const std::string lead = caution.severity == "danger" ? "DANGER  "
@@ -151,6 +131,26 @@ void add_why(std::string& out, const Answer& answer) {
 }
 
 } // namespace
+
+std::string wrapped(std::string_view line, std::size_t indent) {
+  constexpr std::size_t width = 100;
+  std::string out;
+  std::size_t column = 0;
+  while (!line.empty()) {
+    const std::size_t end = std::min(line.find(' '), line.size());
+    if (column > indent && column + 1 + end > width) {
+      out += "\n" + std::string(indent, ' ');
+      column = indent;
+    } else if (!out.empty()) {
+      out += ' ';
+      ++column;
+    }
+    out += line.substr(0, end);
+    column += end;
+    line.remove_prefix(std::min(end + 1, line.size()));
+  }
+  return out + "\n";
+}
 
 std::string spindle_speed_of(const Measure& measure) { return print_spindle_speed(rev_per_min(measure.value)); }
 

@@ -113,6 +113,33 @@ inline constexpr Key<Length> oversize{"oversize"};
 inline constexpr Key<Length> grind_off{"grind_off"};
 inline constexpr ListKey checks{"checks"};
 
+// Grinding a point.
+inline constexpr WordKey way{"way"};
+inline constexpr ListKey facets{"facets"};
+inline constexpr Key<Angle> fence_angle{"fence_angle"}; // drill to disk, in the plane of the table
+inline constexpr Key<Angle> mitre_scale{"mitre_scale"}; // its complement
+inline constexpr Key<Angle> table_tilt{"table_tilt"};
+inline constexpr Key<Length> tilt_rise{"tilt_rise"}; // over 100 mm
+inline constexpr Key<Angle> swing{"swing"};
+inline constexpr Key<Angle> tilt{"tilt"};
+inline constexpr Key<Angle> roll{"roll"};
+inline constexpr Key<Length> infeed{"infeed"}; // first touch to done
+inline constexpr Key<Length> clearance_left{"clearance_left"};
+inline constexpr ListKey cone{"cone"};
+inline constexpr Key<Angle> cone_half_angle{"cone_half_angle"};
+inline constexpr Key<Angle> cone_axis_angle{"cone_axis_angle"};
+inline constexpr Key<Length> cone_skew{"cone_skew"};
+inline constexpr Key<Angle> lip_clock{"lip_clock"};
+inline constexpr Key<Length> point_overhang{"point_overhang"};
+inline constexpr Key<Length> axis_distance{"axis_distance"}; // apex to foot, along the cone's axis
+inline constexpr Key<Length> apex_offset{"apex_offset"};
+inline constexpr Key<Angle> swing_needed{"swing_needed"};
+inline constexpr Key<Angle> swing_limit{"swing_limit"};
+inline constexpr Key<Length> chisel_flat{"chisel_flat"};
+inline constexpr Key<Angle> heel_clear_angle{"heel_clear_angle"};
+inline constexpr Key<Length> height_error_per_degree{"height_error_per_degree"};
+inline constexpr Key<Length> web_after{"web_after"};
+
 // Signs, and other lists of rows.
 inline constexpr ListKey rows{"rows"};
 
