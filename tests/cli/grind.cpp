@@ -12,6 +12,8 @@
 
 #include <Eigen/Geometry>
 
+#include <quillside/words/print.hpp>
+
 using namespace quillside;
 using test::answer_of;
 using test::error_of;
@@ -596,4 +598,13 @@ TEST_CASE("the page leads with what to set, then the order of work") {
                             "1 deg more table tilt of the second facet", "quillside point"})
     CHECK(text.find(words) != std::string::npos);
   CHECK(test::quillside("grind 1/4 303 --large").out.find("#") != std::string::npos);
+}
+
+TEST_CASE("freehand is the wedge held by eye: the same swing, the shank lower by the same tilt") {
+  const std::string text = test::quillside("grind 1/4 1018").out;
+  const Json one = answer_of("grind 1/4 1018")["set"]["facets"][0];
+  const std::string swing = print_angle(degrees(one["wedge"]["swing"]["value"].get<double>()));
+  const std::string tilt = print_angle(degrees(one["wedge"]["tilt"]["value"].get<double>()));
+  CHECK(text.find("freehand: the drill " + swing + " to the wheel") != std::string::npos);
+  CHECK(text.find("shank " + tilt + " lower") != std::string::npos);
 }

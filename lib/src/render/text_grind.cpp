@@ -55,7 +55,7 @@ std::string rise_line(const Members& facet) {
          " over 100 mm, " + print_length_with_unit(inches(4 * over / 100), UnitSystem::inch) + " over 4 in";
 }
 
-/// The holds without a fence, two lines of them.
+/// The holds without a fence, and the same held by eye.
 std::vector<std::string> other_holds(const Members& facet) {
   const Members& wedge = object_of(facet, "wedge");
   const Members& flat = object_of(facet, "flat");
@@ -64,7 +64,9 @@ std::vector<std::string> other_holds(const Members& facet) {
               angle_of(wedge, "tilt") + ", roll " + angle_of(wedge, "roll"),
           "or on a level table: swing " + angle_of(flat, "swing") + ", roll " + angle_of(flat, "roll") +
               "; on a wedge, lip level end on: swing " + angle_of(level, "swing") + ", wedge " +
-              angle_of(level, "tilt")};
+              angle_of(level, "tilt"),
+          "or freehand: the drill " + angle_of(wedge, "swing") + " to the wheel seen from above, its shank " +
+              angle_of(wedge, "tilt") + " lower than the point, the lip level"};
 }
 
 /// Broken where it is longer than a terminal is wide.
