@@ -49,8 +49,10 @@ PointDefaults defaults_of(const Tables& tables, const Ground& ground, Length dia
   constexpr Angle blunt = degrees(142);
   all.included = {std::min(sharp, targets.included - degrees(4)), targets.included,
                   std::max(blunt, targets.included + degrees(4))};
-  if (const auto* row = choose_point_limit(tables.point_limits, "half_angle_difference", {}, diameter))
+  if (const auto* row = choose_point_limit(tables.point_limits, "half_angle_difference", {}, diameter)) {
     all.unread_difference = read_angle_range(row->touch_up).high;
+    all.kept_difference = read_angle_range(row->keep).high;
+  }
   all.wanted_relief = targets.relief;
   all.land = ground.land;
   all.least_light = limit(tables.limits, "least_light").length;

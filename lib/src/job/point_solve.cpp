@@ -566,11 +566,13 @@ private:
     if (halves_known()) {
       height = through("--lip-lengths", relation, lengths[0], lengths[1], half(0), half(1));
     } else {
-      // Half angles nobody read may differ, and then lips of one length are not of one height.
+      // Half angles nobody read may differ by what is kept, and then lips of one length are not of one height. Were
+      // they further apart the point would be none to keep, whatever its heights.
       const auto with_difference = [&](Length a, Length b, Angle both, Angle apart) {
         return relation(a, b, both + apart / 2.0, both - apart / 2.0);
       };
-      height = through("--lip-lengths", with_difference, lengths[0], lengths[1], half_of_whole(), unread_difference());
+      height = through("--lip-lengths", with_difference, lengths[0], lengths[1], half_of_whole(),
+                       within(defaults_.kept_difference));
     }
     if (cone()) height = with_shifted_ends(height);
     because("lip height from the lengths of the lips", lip_lengths_law, height);
@@ -591,9 +593,7 @@ private:
   [[nodiscard]] Spread<Angle> half_of_whole() const {
     return propagate([](Angle whole) { return whole / 2.0; }, point_.included.spread);
   }
-  [[nodiscard]] Spread<Angle> unread_difference() const {
-    return {-defaults_.unread_difference, turns(0), defaults_.unread_difference};
-  }
+  static Spread<Angle> within(Angle difference) { return {-difference, turns(0), difference}; }
 
   void heed_chips() {
     if (!readings_.chips) return;
@@ -637,7 +637,7 @@ private:
       return free_oversize(both + apart / 2.0, both - apart / 2.0, one);
     };
     return through(point_.height ? point_.height->from : std::string("the angle taken"), with_difference,
-                   half_of_whole(), unread_difference(), height);
+                   half_of_whole(), within(defaults_.unread_difference), height);
   }
 
   /// A hole over size asks a height difference of at least so much, once what holes usually are over size, the run-out

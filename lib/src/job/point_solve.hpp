@@ -29,6 +29,7 @@ struct PointDefaults {
   Spread<Length> clean_up;
   Spread<Length> usual_oversize;
   Angle unread_difference; // how far apart half angles may be that nobody read
+  Angle kept_difference;   // how far apart they may be and be kept: lips of one length are held against that
 };
 
 /// A step on the way, for `why`.
