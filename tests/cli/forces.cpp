@@ -101,6 +101,8 @@ TEST_CASE("run-out loads one tooth: the same pass is stressed the more") {
     return found(answer_of(std::string("mill 1/8 304 --depth 0.02 --runout ") + runout), "root_stress");
   };
   CHECK(stress("0.0004") > 1.2 * stress("0.00001"));
+  CHECK(test::has_caution(answer_of("mill 1/8 304"), "no-runout"));
+  CHECK_FALSE(test::has_caution(answer_of("mill 1/8 304 --runout 0.0004"), "no-runout"));
 }
 
 TEST_CASE("a chip that rubs: raised within its band, warned of, or refused") {

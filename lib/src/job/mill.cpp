@@ -221,6 +221,7 @@ void tell_depth(Answer& answer, Telling& telling, const MillQuestion& ask, const
     answer.set(key::depth_of_cut, allowed.band);
   }
   if (mill.handbook.unit_power == megapascals(0)) telling.flag("one-force-model");
+  if (mill.question.heaviest_feed <= mill.question.pass.feed) telling.flag("no-runout");
   telling.flag("cutter-alone");
 }
 
