@@ -109,6 +109,7 @@ private:
   static std::string quantity_name(FeedPerTooth) { return "FeedPerTooth"; }
   static std::string quantity_name(Power) { return "Power"; }
   static std::string quantity_name(Stress) { return "Stress"; }
+  static std::string quantity_name(Stiffness) { return "Stiffness"; }
 
   static std::string type_name(std::span<const Source>) { return "Source"; }
   static std::string type_name(std::span<const Material>) { return "Material"; }

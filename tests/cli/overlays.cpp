@@ -450,3 +450,22 @@ TEST_CASE("what a row of every kind calls optional is right too, once it is put 
     CHECK(checked.exit == 0);
   }
 }
+
+TEST_CASE(
+    "a machine whose stiffness was measured gives way with the cutter, and the answer no longer says cutter alone") {
+  const Folder folder;
+  const auto table = [&](const std::string& stiffness) {
+    return folder.write(
+        "mill" + stiffness.substr(0, 3) + ".toml",
+        source("shop") +
+            machine("light", "mill", "range = \"100 to 3000 rev/min\"\nstiffness = \"" + stiffness + "\"\n"));
+  };
+  const auto bend = [&](const std::string& more) { return answer_of("mill 1/4 416 --flutes 4 --depth 0.02" + more); };
+  const Json alone = bend("");
+  const Json light = bend(" --machine light --tables " + table("2000 N/mm"));
+  CHECK(test::has_caution(alone, "cutter-alone"));
+  CHECK_FALSE(test::has_caution(light, "cutter-alone"));
+  // The whole cutter is pushed aside by the force over the stiffness, on top of its own bend: F / 2000 mm.
+  const double given = value(light["found"]["deflection"]) - value(alone["found"]["deflection"]);
+  CHECK_THAT(given, WithinRel(value(alone["found"]["bending_force"]) / 2000, 0.01));
+}

@@ -201,6 +201,8 @@ void fields(Row& row, V& visit) {
   visit(Field{"runout", "\"0.02 mm\"", "total, at the cutter"}, row.runout);
   visit(Field{"pinion_radius", "\"0.5 in\"", "of the quill's pinion, to its pitch line"}, row.pinion_radius);
   visit(Field{"lever", "\"7 in\"", "from the pinion's axis to the hand"}, row.lever);
+  visit(Field{"stiffness", "\"2000 N/mm\"", "sideways at the cutter: push with a spring scale, dial on the shank"},
+        row.stiffness);
   visit(Field{"backlash_free", "true", "the table has no backlash"}, row.backlash_free);
   visit(source_field, row.source);
 }

@@ -82,6 +82,8 @@ inline WrongRow wrong_as_a_whole(const DrillWebRow& row, std::string_view) {
 
 inline WrongRow wrong_as_a_whole(const Machine& row, std::string_view) {
   if (!(row.range.low > rev_per_min(0))) return "a spindle speed is above 0";
+  if (row.stiffness.given() && !(row.stiffness.range.low > newtons_per_mm(0)))
+    return {"'stiffness' is above 0", "stiffness"};
   if (row.top_speed.given() && row.top_speed.range.low < row.range.low)
     return "'top_speed' is below the slowest speed: nothing is left to run at";
   return row.dial.given() && !(row.dial.range.low > mm(0)) ? "'dial' is above 0" : "";

@@ -222,7 +222,7 @@ void tell_depth(Answer& answer, Telling& telling, const MillQuestion& ask, const
   }
   if (mill.handbook.unit_power == megapascals(0)) telling.flag("one-force-model");
   if (mill.question.heaviest_feed <= mill.question.pass.feed) telling.flag("no-runout");
-  telling.flag("cutter-alone");
+  if (!mill.question.cutter.machine.sideways) telling.flag("cutter-alone");
 }
 
 } // namespace

@@ -163,6 +163,12 @@ std::optional<MillAtWork> mill_at_work(const Tables& tables, Telling& telling, c
                          tell_least_chip(tables, telling, ask.material.value.material->metal, *strength)};
   mill.question.cutter = {diameter, held.flute_length.value, held.overhang.value, held.shank.value,
                           strength->modulus.range.low};
+  if (ask.machine && ask.machine->value->stiffness.given()) {
+    mill.question.cutter.machine.sideways = ask.machine->value->stiffness.range.low;
+    telling.because_of_row("give of the machine", std::string(ask.machine->value->stiffness.text),
+                           measure(mm(1) / (ask.machine->value->stiffness.range.low * mm(1))),
+                           ask.machine->value->source);
+  }
   mill.question.heaviest_feed = feed;
   if (held.runout && held.runout->value > mm(0)) {
     constexpr auto one_tooth = Quantity<detail::tooth>::from_value(1);

@@ -28,6 +28,9 @@ Range<FeedPerTooth> read_feed_per_tooth_range(std::string_view text) {
 Range<Stress> read_stress_range(std::string_view text) {
   return read_range<Stress>(text, {"stress", {"700 MPa", "207 GPa", "0.69 hp/(in3/min)"}}, stress_units);
 }
+Range<Stiffness> read_stiffness_range(std::string_view text) {
+  return read_range<Stiffness>(text, {"stiffness", {"2000 N/mm", "10000 lb/in"}}, stiffness_units);
+}
 Range<Power> read_power_range(std::string_view text) {
   return read_range<Power>(text, {"power", {"250 W"}}, power_units);
 }

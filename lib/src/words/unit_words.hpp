@@ -41,6 +41,9 @@ inline constexpr std::array power_units{UnitWord<Power>{"W", watts}, UnitWord<Po
 inline constexpr std::array stress_units{
     UnitWord<Stress>{"MPa", megapascals}, UnitWord<Stress>{"N/mm2", megapascals}, UnitWord<Stress>{"GPa", gigapascals},
     UnitWord<Stress>{"J/mm3", joules_per_mm3}, UnitWord<Stress>{"hp/(in3/min)", hp_per_in3_per_min}};
+constexpr Stiffness pounds_per_inch(double amount) { return pounds_force(amount) / inches(1.0); }
+inline constexpr std::array stiffness_units{UnitWord<Stiffness>{"N/mm", newtons_per_mm},
+                                            UnitWord<Stiffness>{"lb/in", pounds_per_inch}};
 constexpr Hardness rockwell_c(double number) { return {number, HardnessScale::rockwell_c}; }
 constexpr Hardness rockwell_b(double number) { return {number, HardnessScale::rockwell_b}; }
 constexpr Hardness vickers(double number) { return {number, HardnessScale::vickers}; }

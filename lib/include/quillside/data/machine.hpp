@@ -29,6 +29,7 @@ struct Machine {
   Printed<Length> runout;
   Printed<Length> pinion_radius;
   Printed<Length> lever;
+  Printed<Stiffness> stiffness; // of spindle, column and table together, sideways at the cutter
   bool backlash_free = false;
   std::string_view source;
   RowPlace place;

@@ -75,6 +75,8 @@ Range<FeedPerRev> read_feed_per_rev_range(std::string_view text);
 Range<FeedPerTooth> read_feed_per_tooth_range(std::string_view text);
 /// `700 MPa`, `207 GPa`, or an energy in a volume: `0.69 hp/(in3/min)`, `4 J/mm3`.
 Range<Stress> read_stress_range(std::string_view text);
+/// `2000 N/mm`: what bends by 1 mm under so much.
+Range<Stiffness> read_stiffness_range(std::string_view text);
 Range<Power> read_power_range(std::string_view text);
 /// `10 %` or `35 to 40 %`, as pure numbers 0.10, 0.35 to 0.40.
 Range<double> read_percent_range(std::string_view text);
