@@ -183,7 +183,9 @@ TEST_CASE("a long thin drill buckles: the feed comes down, then the answer says 
 TEST_CASE("what a drill's flags may not be") {
   for (const char* words : {"--overhang 1mm", "--web 0mm", "--web 1/8", "--lever 6in", "--lever 0 --machine pillar"}) {
     INFO(words);
-    error_of(std::string("drill 1/4 303 ") + words, 2);
+    const Json error = error_of(std::string("drill 1/4 303 ") + words, 2);
+    CHECK((error["kind"] == "word" || error["kind"] == "conflict"));
+    CHECK_FALSE(error["word"].get<std::string>().empty());
   }
 }
 
@@ -206,7 +208,8 @@ TEST_CASE("a burr goes by the smallest of mark, tool, whirl and metal, and says 
 TEST_CASE("burrs that are none") {
   for (const char* words : {"--shape cube", "--shank 1in", "--overhang 0mm", "--overhang 2m", "--head-length 0mm"}) {
     INFO(words);
-    error_of(std::string("burr 1/4 416 ") + words, 2);
+    const Json error = error_of(std::string("burr 1/4 416 ") + words, 2);
+    CHECK_FALSE(error["message"].get<std::string>().empty());
   }
   CHECK(error_of("burr 1/4 416 --shape bal", 2)["try"] == "ball");
 }

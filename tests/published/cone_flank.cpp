@@ -5,6 +5,7 @@
 // slopes taken by differences.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <array>
 #include <cmath>
@@ -21,18 +22,13 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
+using quillside::test::six_figures;
+using quillside::test::to_radians;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
-
-constexpr double to_radians = std::numbers::pi / 180;
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
-
-/// Six figures are printed: half of the last one, and a rounding on top.
-double six_figures(double printed) {
-  return 0.5 * std::pow(10.0, std::floor(std::log10(std::abs(printed))) - 5) * 1.01;
-}
 
 struct Clearances {
   double side, normal, orthogonal;
