@@ -134,6 +134,7 @@ private:
   static std::string type_name(std::span<const DrillForceRow>) { return "DrillForceRow"; }
   static std::string type_name(std::span<const BurrSizeRow>) { return "BurrSizeRow"; }
   static std::string type_name(std::span<const CutterStrengthRow>) { return "CutterStrengthRow"; }
+  static std::string type_name(std::span<const EndMillStock>) { return "EndMillStock"; }
   static std::string type_name(std::span<const PointLimit>) { return "PointLimit"; }
   static std::string type_name(std::span<const UsualOversize>) { return "UsualOversize"; }
   static std::string type_name(std::span<const Instrument>) { return "Instrument"; }
@@ -189,12 +190,12 @@ int compile(const std::vector<std::string>& words) {
   const auto& tables = loaded.tables;
   auto members = members_of(tables);
   constexpr std::array<std::string_view, kind_names.size()> member_names{
-      "sources",      "materials",        "cutters",        "drilling_speeds", "milling_speeds", "reaming_speeds",
-      "burr_speeds",  "speed_ratios",     "drilling_feeds", "chip_loads",      "deep_holes",     "pecks",
-      "drill_points", "drill_webs",       "lip_reliefs",    "fluids",          "machines",       "sizes",
-      "hardness",     "limits",           "cutting_forces", "unit_powers",     "feed_factors",   "drill_forces",
-      "burr_sizes",   "cutter_strengths", "point_limits",   "usual_oversizes", "readings",       "signs",
-      "cautions"};
+      "sources",      "materials",        "cutters",        "drilling_speeds", "milling_speeds",  "reaming_speeds",
+      "burr_speeds",  "speed_ratios",     "drilling_feeds", "chip_loads",      "deep_holes",      "pecks",
+      "drill_points", "drill_webs",       "lip_reliefs",    "fluids",          "machines",        "sizes",
+      "hardness",     "limits",           "cutting_forces", "unit_powers",     "feed_factors",    "drill_forces",
+      "burr_sizes",   "cutter_strengths", "end_mill_stock", "point_limits",    "usual_oversizes", "readings",
+      "signs",        "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

@@ -121,6 +121,7 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.drill_forces);
   sources_resolve(tables, tables.burr_sizes);
   sources_resolve(tables, tables.cutter_strengths);
+  sources_resolve(tables, tables.end_mill_stock);
   sources_resolve(tables, tables.cautions);
 }
 

@@ -410,6 +410,10 @@ TEST_CASE("what each kind of row is known by: the same words replace, others sta
        "cutter = \"carbide\"\nmodulus = \"580 GPa\"\nshear_modulus = \"240 GPa\"\nedge_radius = \"6 "
        "um\"\nworking_stress = \"800 MPa\"",
        [](const Tables& t) { return t.cutter_strengths.size(); }, 0},
+      {"end_mill_stock", "key = \"e\"\nunits = \"inch\"\nsizes = \"1/32 to 1/4 in\"\nstep = \"1/32 in\"",
+       "key = \"e\"\nunits = \"inch\"\nsizes = \"1/32 to 1/4 in\"\nstep = \"1/64 in\"",
+       "key = \"f\"\nunits = \"inch\"\nsizes = \"1/32 to 1/4 in\"\nstep = \"1/64 in\"",
+       [](const Tables& t) { return t.end_mill_stock.size(); }, 0},
       {"reading", "key = \"r\"\nname = \"r\"\nerror = \"1 mm\"\nreads = [\"thick\"]\ntrouble = 1",
        "key = \"r\"\nname = \"r\"\nerror = \"2 mm\"\nreads = [\"thick\"]\ntrouble = 2",
        "key = \"s\"\nname = \"r\"\nerror = \"2 mm\"\nreads = [\"thick\"]\ntrouble = 2",

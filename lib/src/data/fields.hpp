@@ -296,6 +296,16 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, EndMillStock>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"units", "\"inch\"", "what the sizes are named in", true, stock_units}, row.units);
+  visit(Field{"sizes", "\"1/32 to 1/4 in\"", "smallest to largest", true}, row.sizes);
+  visit(Field{"step", "\"1/64 in\"", "from one to the next", true}, row.step);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, PointLimit>
 void fields(Row& row, V& visit) {
   visit(Field{"item", "\"lip_height_difference\"", "what is judged", true, point_items}, row.item);
@@ -349,13 +359,13 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 31> kind_names{
-    "source",      "material",        "cutter",        "drilling_speed", "milling_speed", "reaming_speed",
-    "burr_speed",  "speed_ratio",     "drilling_feed", "chip_load",      "deep_hole",     "peck",
-    "drill_point", "drill_web",       "lip_relief",    "fluid",          "machine",       "size",
-    "hardness",    "limit",           "cutting_force", "unit_power",     "feed_factor",   "drill_force",
-    "burr_size",   "cutter_strength", "point_limit",   "usual_oversize", "reading",       "sign",
-    "caution"};
+inline constexpr std::array<std::string_view, 32> kind_names{
+    "source",      "material",        "cutter",         "drilling_speed", "milling_speed",  "reaming_speed",
+    "burr_speed",  "speed_ratio",     "drilling_feed",  "chip_load",      "deep_hole",      "peck",
+    "drill_point", "drill_web",       "lip_relief",     "fluid",          "machine",        "size",
+    "hardness",    "limit",           "cutting_force",  "unit_power",     "feed_factor",    "drill_force",
+    "burr_size",   "cutter_strength", "end_mill_stock", "point_limit",    "usual_oversize", "reading",
+    "sign",        "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -364,8 +374,8 @@ template <class T> auto members_of(T& tables) {
                   tables.chip_loads, tables.deep_holes, tables.pecks, tables.drill_points, tables.drill_webs,
                   tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
                   tables.cutting_forces, tables.unit_powers, tables.feed_factors, tables.drill_forces,
-                  tables.burr_sizes, tables.cutter_strengths, tables.point_limits, tables.usual_oversizes,
-                  tables.readings, tables.signs, tables.cautions);
+                  tables.burr_sizes, tables.cutter_strengths, tables.end_mill_stock, tables.point_limits,
+                  tables.usual_oversizes, tables.readings, tables.signs, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

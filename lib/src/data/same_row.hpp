@@ -54,6 +54,7 @@ inline bool replaces(const DrillForceRow& a, const DrillForceRow& b) {
 }
 inline bool replaces(const BurrSizeRow& a, const BurrSizeRow& b) { return same_range(a.diameter, b.diameter); }
 inline bool replaces(const CutterStrengthRow& a, const CutterStrengthRow& b) { return a.cutter == b.cutter; }
+inline bool replaces(const EndMillStock& a, const EndMillStock& b) { return a.key == b.key; }
 inline bool replaces(const PointLimit& a, const PointLimit& b) {
   return a.item == b.item && a.way == b.way && same_range(a.diameter, b.diameter);
 }

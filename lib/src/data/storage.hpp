@@ -41,6 +41,7 @@ struct Storage {
   std::vector<DrillForceRow> drill_forces;
   std::vector<BurrSizeRow> burr_sizes;
   std::vector<CutterStrengthRow> cutter_strengths;
+  std::vector<EndMillStock> end_mill_stock;
   std::vector<PointLimit> point_limits;
   std::vector<UsualOversize> usual_oversizes;
   std::vector<Instrument> readings;

@@ -171,6 +171,12 @@ inline WrongRow wrong_as_a_whole(const CutterStrengthRow& row, std::string_view)
 }
 
 /// A rule for a point's item: its kind of quantity, and a touch-up no narrower than a keep.
+inline WrongRow wrong_as_a_whole(const EndMillStock& row, std::string_view) {
+  if (!(row.step.range.low > mm(0))) return {"'step' is above 0", "step"};
+  const bool sound = row.sizes.range.low > mm(0) && row.sizes.range.low < row.sizes.range.high;
+  return sound ? WrongRow{} : WrongRow{"'sizes' is a range above 0, as \"1/32 to 1/4 in\"", "sizes"};
+}
+
 template <class Quantity> WrongRow wrong_pair(const PointLimit& row, Range<Quantity> (*read)(std::string_view)) {
   Range<Quantity> keep;
   Range<Quantity> touch_up;
@@ -209,19 +215,52 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double least;
     double most;
   };
-  constexpr std::array<Known, 35> known{
-      {{"band_below", false, 0.01, 1},    {"band_above", false, 1, 10},         {"through_overrun", true, 0, 0},
-       {"dry_speed", false, 0.01, 1},     {"shim_over", false, 0, 1},           {"deepest_hole", false, 1, 1000},
-       {"thinning_most", false, 1, 100},  {"handwheel_fastest", false, 0, 60},  {"land_angle", false, 30, 120},
-       {"web_doubt", false, 0, 0.9},      {"mark_error", false, 0, 1000},       {"least_light", true, 0, 0},
-       {"clean_up", true, 0, 0},          {"clean_up_most", true, 0, 0},        {"helix_least", false, 0, 60},
-       {"helix_usual", false, 0, 60},     {"helix_most", false, 0, 60},         {"chisel_usual", false, 91, 165},
-       {"second_relief", false, 5, 60},   {"burr_overhang", true, 0, 0},        {"drill_overhang", false, 1, 100},
-       {"radial_ratio", false, 0, 3},     {"least_chip_share", false, 0, 3},    {"least_chip_share_brass", false, 0, 3},
-       {"wear_milling", false, 1, 3},     {"flute_end_notch", false, 1, 3},     {"finish_least", true, 0, 0},
-       {"near_rubbing", false, 1, 10},    {"least_chip_margin", false, 1, 10},  {"feed_least_share", false, 0.01, 1},
-       {"breaks_at", false, 1, 10},       {"web_taper", false, 0.001, 0.1},     {"web_taper_least", false, 0, 0.1},
-       {"web_taper_most", false, 0, 0.1}, {"relief_over_least", false, 0.1, 20}}};
+  constexpr std::array<Known, 46> known{{{"band_below", false, 0.01, 1},
+                                         {"band_above", false, 1, 10},
+                                         {"through_overrun", true, 0, 0},
+                                         {"dry_speed", false, 0.01, 1},
+                                         {"shim_over", false, 0, 1},
+                                         {"deepest_hole", false, 1, 1000},
+                                         {"thinning_most", false, 1, 100},
+                                         {"handwheel_fastest", false, 0, 60},
+                                         {"land_angle", false, 30, 120},
+                                         {"web_doubt", false, 0, 0.9},
+                                         {"mark_error", false, 0, 1000},
+                                         {"least_light", true, 0, 0},
+                                         {"clean_up", true, 0, 0},
+                                         {"clean_up_most", true, 0, 0},
+                                         {"helix_least", false, 0, 60},
+                                         {"helix_usual", false, 0, 60},
+                                         {"helix_most", false, 0, 60},
+                                         {"chisel_usual", false, 91, 165},
+                                         {"second_relief", false, 5, 60},
+                                         {"burr_overhang", true, 0, 0},
+                                         {"drill_overhang", false, 1, 100},
+                                         {"radial_ratio", false, 0, 3},
+                                         {"least_chip_share", false, 0, 3},
+                                         {"least_chip_share_brass", false, 0, 3},
+                                         {"wear_milling", false, 1, 3},
+                                         {"flute_end_notch", false, 1, 3},
+                                         {"finish_least", true, 0, 0},
+                                         {"near_rubbing", false, 1, 10},
+                                         {"least_chip_margin", false, 1, 10},
+                                         {"feed_least_share", false, 0.01, 1},
+                                         {"breaks_at", false, 1, 10},
+                                         {"web_taper", false, 0.001, 0.1},
+                                         {"web_taper_least", false, 0, 0.1},
+                                         {"web_taper_most", false, 0, 0.1},
+                                         {"relief_over_least", false, 0.1, 20},
+                                         {"slot_leave", true, 0, 0},
+                                         {"hole_pitch_least", false, 1, 3},
+                                         {"pocket_relief", true, 0, 0},
+                                         {"pocket_least", true, 0, 0},
+                                         {"finish_left", true, 0, 0},
+                                         {"slot_overrun", true, 0, 0},
+                                         {"dial_setting", true, 0, 0},
+                                         {"first_cut_doubt", true, 0, 0},
+                                         {"climb_width_most", false, 0.001, 1},
+                                         {"edge_burr", true, 0, 0},
+                                         {"spring_passes", false, 0, 9}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

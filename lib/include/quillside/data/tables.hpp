@@ -7,6 +7,7 @@
 #include <quillside/data/caution.hpp>
 #include <quillside/data/convert_hardness.hpp>
 #include <quillside/data/cutter.hpp>
+#include <quillside/data/end_mill_stock.hpp>
 #include <quillside/data/feed_row.hpp>
 #include <quillside/data/fluid.hpp>
 #include <quillside/data/force_row.hpp>
@@ -56,6 +57,7 @@ struct Tables {
   std::span<const DrillForceRow> drill_forces;
   std::span<const BurrSizeRow> burr_sizes;
   std::span<const CutterStrengthRow> cutter_strengths;
+  std::span<const EndMillStock> end_mill_stock;
   std::span<const PointLimit> point_limits;
   std::span<const UsualOversize> usual_oversizes;
   std::span<const Instrument> readings;
