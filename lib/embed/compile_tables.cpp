@@ -71,6 +71,9 @@ public:
   void operator()(const Field& field, const Printed<double>& value) {
     put(field.key, "{" + quoted(value.text) + ", {" + exact(value.range.low) + ", " + exact(value.range.high) + "}}");
   }
+  void operator()(const Field& field, const PrintedLimits& value) {
+    put(name(field), "{" + quoted(value.text) + ", " + range(value.range) + "}");
+  }
   template <class Quantity> void operator()(const Field& field, const Printed<Quantity>& value) {
     put(field.key, "{" + quoted(value.text) + ", " + range(value.range) + "}");
   }
@@ -137,6 +140,9 @@ private:
   static std::string type_name(std::span<const EndMillStock>) { return "EndMillStock"; }
   static std::string type_name(std::span<const PointLimit>) { return "PointLimit"; }
   static std::string type_name(std::span<const UsualOversize>) { return "UsualOversize"; }
+  static std::string type_name(std::span<const ToleranceClass>) { return "ToleranceClass"; }
+  static std::string type_name(std::span<const FitClass>) { return "FitClass"; }
+  static std::string type_name(std::span<const FitRow>) { return "FitRow"; }
   static std::string type_name(std::span<const Instrument>) { return "Instrument"; }
   static std::string type_name(std::span<const Sign>) { return "Sign"; }
   static std::string type_name(std::span<const Caution>) { return "Caution"; }
@@ -190,12 +196,13 @@ int compile(const std::vector<std::string>& words) {
   const auto& tables = loaded.tables;
   auto members = members_of(tables);
   constexpr std::array<std::string_view, kind_names.size()> member_names{
-      "sources",      "materials",        "cutters",        "drilling_speeds", "milling_speeds",  "reaming_speeds",
-      "burr_speeds",  "speed_ratios",     "drilling_feeds", "chip_loads",      "deep_holes",      "pecks",
-      "drill_points", "drill_webs",       "lip_reliefs",    "fluids",          "machines",        "sizes",
-      "hardness",     "limits",           "cutting_forces", "unit_powers",     "feed_factors",    "drill_forces",
-      "burr_sizes",   "cutter_strengths", "end_mill_stock", "point_limits",    "usual_oversizes", "readings",
-      "signs",        "cautions"};
+      "sources",          "materials",      "cutters",      "drilling_speeds", "milling_speeds",
+      "reaming_speeds",   "burr_speeds",    "speed_ratios", "drilling_feeds",  "chip_loads",
+      "deep_holes",       "pecks",          "drill_points", "drill_webs",      "lip_reliefs",
+      "fluids",           "machines",       "sizes",        "hardness",        "limits",
+      "cutting_forces",   "unit_powers",    "feed_factors", "drill_forces",    "burr_sizes",
+      "cutter_strengths", "end_mill_stock", "point_limits", "usual_oversizes", "tolerance_classes",
+      "fit_classes",      "fits",           "readings",     "signs",           "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

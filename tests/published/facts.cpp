@@ -114,6 +114,9 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.readings);
   sources_resolve(tables, tables.point_limits);
   sources_resolve(tables, tables.usual_oversizes);
+  sources_resolve(tables, tables.tolerance_classes);
+  sources_resolve(tables, tables.fit_classes);
+  sources_resolve(tables, tables.fits);
   sources_resolve(tables, tables.signs);
   sources_resolve(tables, tables.cutting_forces);
   sources_resolve(tables, tables.unit_powers);

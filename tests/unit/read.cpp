@@ -51,6 +51,7 @@ const std::vector<Reader>& all_readers() {
       {"hardness", [](const std::string& text) { read_hardness(text); }},
       {"count", [](const std::string& text) { read_count(text, "number of flutes", 1, 8); }},
       {"length range", [](const std::string& text) { read_length_range(text); }},
+      {"limits of size", [](const std::string& text) { read_limits_of_size(text); }},
       {"angle range", [](const std::string& text) { read_angle_range(text); }},
       {"spindle speed range", [](const std::string& text) { read_spindle_speed_range(text); }},
       {"cutting speed range", [](const std::string& text) { read_cutting_speed_range(text); }},
@@ -615,6 +616,25 @@ TEST_CASE("a range of one value has two equal ends") {
   const auto same = read_length_range("3 to 3 mm");
   CHECK(same.low == same.high);
   CHECK(in_mm(read_length_range("0 to 3 mm").low) == 0);
+}
+
+TEST_CASE("limits of size carry their signs, and only 0 goes without one") {
+  const auto tight = read_limits_of_size("+6 to +12 um");
+  CHECK(tight.low == micrometres(6));
+  CHECK(tight.high == micrometres(12));
+  const auto loose = read_limits_of_size("-0.016 to -0.006 mm");
+  CHECK(loose.low == mm(-0.016));
+  CHECK(loose.high == mm(-0.006));
+  CHECK(read_limits_of_size("0 to +0.4 thou").high == thou(0.4));
+  CHECK(read_limits_of_size("-6 to 0 um").high == mm(0));
+  CHECK(read_limits_of_size("-3 to +3 um").low == -read_limits_of_size("-3 to +3 um").high);
+  for (const char* text : {"6 to 12 um", "+6 to 12 um", "+6 um", "0", "0 to +12", "+12 to +6 um", "-6 to -16 um",
+                           "--6 to +6 um", "+-6 to +6 um", "+6 to +12 deg", " to ", "+ to + um"}) {
+    INFO(text);
+    const Fault fault = fault_of([&] { read_limits_of_size(text); });
+    CHECK(fault.kind == FaultKind::word);
+    CHECK_FALSE(fault.message.empty());
+  }
 }
 
 TEST_CASE("a power is in watts, kilowatts or horsepower") {

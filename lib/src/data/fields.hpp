@@ -349,6 +349,36 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ToleranceClass>
+void fields(Row& row, V& visit) {
+  visit(Field{"name", "\"p6\"", "a hole's begins with a capital, a shaft's with a small letter", true}, row.name);
+  visit(Field{"size", "\"3 to 6 mm\"", "over the low end, up to and with the high end", true}, row.size);
+  visit(Field{"limits", "\"+12 to +20 um\"", "off the basic size, with their signs", true}, row.limits);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, FitClass>
+void fields(Row& row, V& visit) {
+  visit(Field{"name", "\"FN2\"", "", true}, row.name);
+  visit(Field{"size", "\"0.12 to 0.24 in\"", "over the low end, up to and with the high end", true}, row.size);
+  visit(Field{"hole", "\"0 to +0.5 thou\"", "off the basic size, with their signs", true}, row.hole);
+  visit(Field{"shaft", "\"+0.7 to +1 thou\"", "the same", true}, row.shaft);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, FitRow>
+void fields(Row& row, V& visit) {
+  visit(key_field, row.key);
+  visit(Field{"name", "\"press: held tight\"", "in words", true}, row.name);
+  visit(Field{"fit_class", "\"H7/p6\"", "hole and shaft, or a fit_class", false, {}, true}, row.fit_class);
+  visit(Field{"interference", "\"0.002 to 0.005 in\"", "or how much tighter than the part the hole is left"},
+        row.interference);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, Caution>
 void fields(Row& row, V& visit) {
   visit(key_field, row.key);
@@ -359,13 +389,24 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 32> kind_names{
-    "source",      "material",        "cutter",         "drilling_speed", "milling_speed",  "reaming_speed",
-    "burr_speed",  "speed_ratio",     "drilling_feed",  "chip_load",      "deep_hole",      "peck",
-    "drill_point", "drill_web",       "lip_relief",     "fluid",          "machine",        "size",
-    "hardness",    "limit",           "cutting_force",  "unit_power",     "feed_factor",    "drill_force",
-    "burr_size",   "cutter_strength", "end_mill_stock", "point_limit",    "usual_oversize", "reading",
-    "sign",        "caution"};
+inline constexpr std::array<std::string_view, 35> kind_names{"source",         "material",
+                                                             "cutter",         "drilling_speed",
+                                                             "milling_speed",  "reaming_speed",
+                                                             "burr_speed",     "speed_ratio",
+                                                             "drilling_feed",  "chip_load",
+                                                             "deep_hole",      "peck",
+                                                             "drill_point",    "drill_web",
+                                                             "lip_relief",     "fluid",
+                                                             "machine",        "size",
+                                                             "hardness",       "limit",
+                                                             "cutting_force",  "unit_power",
+                                                             "feed_factor",    "drill_force",
+                                                             "burr_size",      "cutter_strength",
+                                                             "end_mill_stock", "point_limit",
+                                                             "usual_oversize", "tolerance_class",
+                                                             "fit_class",      "fit",
+                                                             "reading",        "sign",
+                                                             "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -375,7 +416,8 @@ template <class T> auto members_of(T& tables) {
                   tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
                   tables.cutting_forces, tables.unit_powers, tables.feed_factors, tables.drill_forces,
                   tables.burr_sizes, tables.cutter_strengths, tables.end_mill_stock, tables.point_limits,
-                  tables.usual_oversizes, tables.readings, tables.signs, tables.cautions);
+                  tables.usual_oversizes, tables.tolerance_classes, tables.fit_classes, tables.fits, tables.readings,
+                  tables.signs, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

@@ -68,6 +68,9 @@ public:
   void operator()(const Field& field, PrintedHardness& member) {
     printed(field, member.text, [&](std::string_view text) { member.band = read_hardness_band(text); });
   }
+  void operator()(const Field& field, PrintedLimits& member) {
+    printed(field, member.text, [&](std::string_view text) { member.range = read_limits_of_size(text); });
+  }
   void operator()(const Field& field, Printed<Length>& m) { range(field, m, read_length_range); }
   void operator()(const Field& field, Printed<Angle>& m) { range(field, m, read_angle_range); }
   void operator()(const Field& field, Printed<SpindleSpeed>& m) { range(field, m, read_spindle_speed_range); }

@@ -59,6 +59,10 @@ inline bool replaces(const PointLimit& a, const PointLimit& b) {
   return a.item == b.item && a.way == b.way && same_range(a.diameter, b.diameter);
 }
 inline bool replaces(const UsualOversize& a, const UsualOversize& b) { return same_range(a.diameter, b.diameter); }
+inline bool replaces(const ToleranceClass& a, const ToleranceClass& b) {
+  return a.name == b.name && same_range(a.size, b.size);
+}
+inline bool replaces(const FitClass& a, const FitClass& b) { return a.name == b.name && same_range(a.size, b.size); }
 template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
 
 } // namespace quillside

@@ -44,6 +44,9 @@ struct Storage {
   std::vector<EndMillStock> end_mill_stock;
   std::vector<PointLimit> point_limits;
   std::vector<UsualOversize> usual_oversizes;
+  std::vector<ToleranceClass> tolerance_classes;
+  std::vector<FitClass> fit_classes;
+  std::vector<FitRow> fits;
   std::vector<Instrument> readings;
   std::vector<Sign> signs;
   std::vector<Caution> cautions;

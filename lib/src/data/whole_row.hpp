@@ -207,6 +207,23 @@ inline WrongRow wrong_as_a_whole(const UsualOversize& row, std::string_view) {
              : WrongRow{"'diameter' is a range of drills, as \"0.126 to 0.251 in\"", "diameter"};
 }
 
+inline WrongRow wrong_as_a_whole(const ToleranceClass& row, std::string_view) {
+  return row.size.range.low < row.size.range.high ? WrongRow{}
+                                                  : WrongRow{"'size' is a range of sizes, as \"3 to 6 mm\"", "size"};
+}
+
+inline WrongRow wrong_as_a_whole(const FitClass& row, std::string_view) {
+  return row.size.range.low < row.size.range.high
+             ? WrongRow{}
+             : WrongRow{"'size' is a range of sizes, as \"0.12 to 0.24 in\"", "size"};
+}
+
+inline WrongRow wrong_as_a_whole(const FitRow& row, std::string_view) {
+  return row.fit_class.empty() == row.interference.given()
+             ? WrongRow{}
+             : WrongRow{"a fit gives 'fit_class' or 'interference'; one of them"};
+}
+
 /// Every limit the jobs ask for, and what its value may be.
 inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
   struct Known {

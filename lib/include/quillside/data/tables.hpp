@@ -9,6 +9,7 @@
 #include <quillside/data/cutter.hpp>
 #include <quillside/data/end_mill_stock.hpp>
 #include <quillside/data/feed_row.hpp>
+#include <quillside/data/fit_row.hpp>
 #include <quillside/data/fluid.hpp>
 #include <quillside/data/force_row.hpp>
 #include <quillside/data/hole_row.hpp>
@@ -60,6 +61,9 @@ struct Tables {
   std::span<const EndMillStock> end_mill_stock;
   std::span<const PointLimit> point_limits;
   std::span<const UsualOversize> usual_oversizes;
+  std::span<const ToleranceClass> tolerance_classes;
+  std::span<const FitClass> fit_classes;
+  std::span<const FitRow> fits;
   std::span<const Instrument> readings;
   std::span<const Sign> signs;
   std::span<const Caution> cautions;

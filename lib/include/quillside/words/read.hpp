@@ -3,7 +3,8 @@
 // is a number 30 drill, and how large it is, the size ladder says (data/size_ladder).
 //
 // Every function throws a Fault of the kind `word` that quotes the word, says what is allowed and suggests.
-// Nothing negative, nothing that is not finite, no decimal comma and no exponent is accepted anywhere.
+// Nothing negative (but a limit of size, which has its sign), nothing that is not finite, no decimal comma and no
+// exponent is accepted anywhere.
 
 #include <optional>
 #include <string>
@@ -68,6 +69,9 @@ template <class Quantity> struct Range {
   Quantity high{};
 };
 Range<Length> read_length_range(std::string_view text);
+/// Limits of size off the basic size, each with its sign or a plain 0: `+6 to +12 um`, `-16 to -6 um`, `0 to +0.4
+/// thou`.
+Range<Length> read_limits_of_size(std::string_view text);
 Range<Angle> read_angle_range(std::string_view text);
 Range<SpindleSpeed> read_spindle_speed_range(std::string_view text);
 Range<CuttingSpeed> read_cutting_speed_range(std::string_view text);
