@@ -24,15 +24,16 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 9> all{{{"drill", ask_drill},
-                                      {"mill", ask_mill},
-                                      {"burr", ask_burr},
-                                      {"point", ask_point},
-                                      {"grind", ask_grind},
-                                      {"notch", ask_notch},
-                                      {"signs", ask_signs},
-                                      {"size", ask_size},
-                                      {"tables", ask_tables}}};
+  constexpr std::array<Named, 10> all{{{"drill", ask_drill},
+                                       {"mill", ask_mill},
+                                       {"burr", ask_burr},
+                                       {"point", ask_point},
+                                       {"grind", ask_grind},
+                                       {"notch", ask_notch},
+                                       {"signs", ask_signs},
+                                       {"size", ask_size},
+                                       {"slot", ask_slot},
+                                       {"tables", ask_tables}}};
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });
   return found->ask(call, session);
 }

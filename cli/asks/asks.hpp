@@ -24,6 +24,7 @@ Reply ask_grind(const Call& call, const Session& session);
 Reply ask_notch(const Call& call, const Session& session);
 Reply ask_signs(const Call& call, const Session& session);
 Reply ask_size(const Call& call, const Session& session);
+Reply ask_slot(const Call& call, const Session& session);
 Reply ask_tables(const Call& call, const Session& session);
 
 } // namespace quillside::cli

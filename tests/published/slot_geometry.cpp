@@ -18,6 +18,14 @@ TEST_CASE("a part of 0.162 in with a 1/8 in cutter wants 0.0185 in each side") {
   CHECK_THAT(in_inches(side_offset({.slot = inches(0.162), .first_cut = inches(1, 8)})), WithinAbs(0.0185, 1e-12));
 }
 
+TEST_CASE("a slot for a part") {
+  // Source: the definition of interference: part less opening. Exact.
+  CHECK_THAT(in_mm(slot_opening({.part = mm(3), .interference = mm(0.01)})), WithinAbs(2.99, 1e-12));
+  CHECK_THAT(in_mm(slot_opening({.part = mm(3), .interference = mm(-0.02)})), WithinAbs(3.02, 1e-12));
+  CHECK_THROWS_AS(slot_opening({.part = mm(0), .interference = mm(-1)}), std::domain_error);
+  CHECK_THROWS_AS(slot_opening({.part = mm(3), .interference = mm(3)}), std::domain_error);
+}
+
 TEST_CASE("a slot is as wide as the cutter at both walls covers") {
   // Second way: the cutter's two sides put back where the offset sends them. Exact but for rounding.
   const Length cut = GENERATE(mm(2.4), mm(2.53));

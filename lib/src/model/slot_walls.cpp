@@ -5,6 +5,12 @@
 
 namespace quillside {
 
+Length slot_opening(PartToSit sit) {
+  if (!(sit.part > mm(0))) throw std::domain_error{"a slot for a part of no size"};
+  if (!(sit.interference < sit.part)) throw std::domain_error{"an interference as large as the part"};
+  return sit.part - sit.interference;
+}
+
 Length side_offset(SlotWidths widths) {
   if (!(widths.first_cut > mm(0))) throw std::domain_error{"a first cut of no width"};
   if (!(widths.slot >= widths.first_cut)) throw std::domain_error{"a first cut wider than the slot"};

@@ -23,6 +23,7 @@ Page page_of_notch(const Answer& answer, const TextStyle& style);
 Page page_of_point(const Answer& answer, const TextStyle& style);
 Page page_of_signs(const Answer& answer, const TextStyle& style);
 Page page_of_size(const Answer& answer, const TextStyle& style);
+Page page_of_slot(const Answer& answer, const TextStyle& style);
 Page page_of_tables(const Answer& answer, const TextStyle& style);
 
 /// Breaks a line at blanks so that none is longer than a terminal is wide; what follows is set in under its beginning.

@@ -20,6 +20,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "point") return page_of_point(answer, style);
   if (answer.ask == "signs") return page_of_signs(answer, style);
   if (answer.ask == "size") return page_of_size(answer, style);
+  if (answer.ask == "slot") return page_of_slot(answer, style);
   return page_of_tables(answer, style);
 }
 

@@ -140,6 +140,22 @@ inline constexpr Key<Angle> heel_clear_angle{"heel_clear_angle"};
 inline constexpr Key<Length> height_error_per_degree{"height_error_per_degree"};
 inline constexpr Key<Length> web_after{"web_after"};
 
+// Slots.
+inline constexpr Key<Length> slot_width{"slot_width"};
+inline constexpr Key<Length> slot_length{"slot_length"};
+inline constexpr Key<Length> side_offset{"side_offset"};   // from the slot's middle, each wall
+inline constexpr Key<Length> wall_to_wall{"wall_to_wall"}; // travel of the table between them
+inline constexpr ListKey steps{"steps"};
+inline constexpr Key<Length> depth{"depth"};
+inline constexpr Key<Length> offset{"offset"};
+inline constexpr ListKey positions{"positions"};
+inline constexpr Key<Length> wall_left{"wall_left"};       // standing at one wall after a step
+inline constexpr Key<Length> interference{"interference"}; // below 0: clearance
+inline constexpr Key<Length> width_doubt{"width_doubt"};   // of the slot as cut, either way
+inline constexpr Key<Length> corner_left{"corner_left"};   // along the diagonal
+inline constexpr Key<double> passes{"passes"};
+inline constexpr Key<Time> time{"time"};
+
 // Signs, and other lists of rows.
 inline constexpr ListKey rows{"rows"};
 
