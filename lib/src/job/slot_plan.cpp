@@ -166,9 +166,9 @@ std::optional<Length> SlotPlan::half_run() const {
 NamedSize named(const Tables& tables, Length size, UnitSystem units) {
   const bool inch = units == UnitSystem::inch;
   for (const auto* row : sizes_same_as(tables.sizes, size))
-    if (row->kind == (inch ? "fraction" : "metric")) return {std::string(row->name), size};
+    if (row->kind == (inch ? "fraction" : "metric")) return {std::string(row->name), row->length()};
   if (inch)
-    if (const auto fraction = print_fraction(size)) return {*fraction, size};
+    if (const auto fraction = print_fraction(size)) return {*fraction, read_length(*fraction, UnitSystem::inch)};
   return {inch ? print_length_with_unit(size, units) : shortest_decimal(in_mm(size)) + "mm", size};
 }
 

@@ -1,0 +1,407 @@
+// A slot to fit a part: the latch plate and the escutcheon planned end to end, and each number of the plan held against
+// the single ask it comes from, against the standard's limits typed a second time, or against geometry.
+
+#include "folder.hpp"
+#include "json_of.hpp"
+
+#include <cmath>
+#include <sstream>
+
+using namespace quillside;
+using test::answer_of;
+using test::error_of;
+using test::has_caution;
+using test::Json;
+using test::WithinAbs;
+using test::WithinRel;
+
+namespace {
+
+constexpr double inch = 25.4; // mm, exact by definition
+
+const std::string latch = "slot C752 --part 0.118 --part-width 0.630 --thick 3/16 --machine bench";
+const std::string escutcheon = "slot 303 --part 3.18mm --part-width 12mm --thick 2mm --fit slide --machine bench";
+
+double value_of(const Json& of, const char* name) { return of.at(name).at("value").get<double>(); }
+
+/// The steps whose cutter has this name, in order.
+std::vector<Json> steps_with(const Json& answer, const std::string& cutter) {
+  std::vector<Json> found;
+  for (const auto& step : answer["set"]["steps"])
+    if (step.value("cutter", "") == cutter) found.push_back(step);
+  return found;
+}
+
+Json only_step_with(const Json& answer, const std::string& cutter) {
+  const auto found = steps_with(answer, cutter);
+  REQUIRE(found.size() == 1);
+  return found.front();
+}
+
+std::vector<double> places_of(const Json& step) {
+  std::vector<double> places;
+  for (const auto& place : step.at("positions")) places.push_back(place["value"].get<double>());
+  return places;
+}
+
+bool step_says(const Json& answer, const std::string& words) {
+  for (const auto& step : answer["set"]["steps"])
+    if (step["do"].get<std::string>().find(words) != std::string::npos) return true;
+  return false;
+}
+
+std::string in_mm_words(double mm) {
+  std::ostringstream words;
+  words.precision(17);
+  words << mm << "mm";
+  return words.str();
+}
+
+/// What one tool is run at is what it is run at alone.
+void runs_as_alone(const Json& step, const Json& alone) {
+  for (const auto* name : {"spindle_speed", "feed_rate"}) {
+    INFO(name);
+    CHECK(step.at(name)["value"] == alone["set"].at(name)["value"]);
+  }
+}
+
+} // namespace
+
+TEST_CASE("the latch plate: width, offset and travel") {
+  // Source: ISO 286-2, H7/h6 up to 3 mm (H7 0 to +10 um, h6 0 to -6 um, as restated in tables/fits.toml's sources): 0
+  // to 16 um of clearance, so a part of 0.118 in (2.9972 mm) wants a slot 0.008 mm over it. The offset is half of slot
+  // less cutter; 7/64 in is the largest in steps of 1/64 in that leaves 0.1 mm a side (common practice, no source).
+  // Exact.
+  const Json answer = answer_of(latch);
+  CHECK(answer["verdict"] == "go");
+  const double part = 0.118 * inch;
+  const Json& width = answer["set"]["slot_width"];
+  CHECK_THAT(width["low"].get<double>(), WithinAbs(part, 1e-9));
+  CHECK_THAT(width["value"].get<double>(), WithinAbs(part + 0.008, 1e-9));
+  CHECK_THAT(width["high"].get<double>(), WithinAbs(part + 0.016, 1e-9));
+  const double offset = (part + 0.008 - inch * 7 / 64) / 2;
+  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs(offset, 1e-9));
+  CHECK_THAT(value_of(answer["set"], "wall_to_wall"), WithinAbs(2 * offset, 1e-9));
+  CHECK(answer["inputs"]["fit"]["value"] == "push");
+  CHECK(answer["inputs"]["fit"]["given"] == false);
+  CHECK_THAT(answer["inputs"]["cutter_size"]["value"].get<double>(), WithinAbs(inch * 7 / 64, 1e-9));
+}
+
+TEST_CASE("a part of 0.162 in with a 1/8 in cutter at no clearance goes 0.0185 in each side") {
+  // Source: common practice, no source: (part - cutter)/2.
+  const Json answer = answer_of("slot C752 --part 0.162 --cutter-size 1/8 --clearance 0");
+  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs(0.0185 * inch, 1e-9));
+  CHECK_THAT(value_of(answer["set"], "wall_to_wall"), WithinAbs(0.037 * inch, 1e-9));
+}
+
+TEST_CASE("the latch plate: the row of holes is drilled as `drill` says, and stands as geometry wants it") {
+  const Json answer = answer_of(latch);
+  const Json holes = only_step_with(answer, "9/64 drill");
+  const Json alone = answer_of("drill 9/64 C752 --thick 3/16 --leave 0.050 --machine bench");
+  runs_as_alone(holes, alone);
+  CHECK(holes["side"] == "back");
+  CHECK(holes["depth"]["value"] == alone["set"]["depth_stop"]["value"]);
+  CHECK(answer["set"]["depth_stop"]["value"] == alone["set"]["depth_stop"]["value"]);
+  // Source: 0.050 to 0.060 in is left at the front (common practice, no source): 3/16 - 0.050.
+  CHECK_THAT(value_of(answer["set"], "depth_stop"), WithinAbs(0.1375 * inch, 1e-9));
+  // The pocket reaches the slot's corners: each corner lies inside the half circle at the pocket's end, held by the
+  // distance itself, and the slot's end 0.010 in short of the pocket's at least (the margin of tables/limits.toml).
+  const auto places = places_of(holes);
+  REQUIRE(places.size() == 4);
+  const double drill = inch * 9 / 64;
+  const double corner_x = answer["set"]["slot_length"]["high"].get<double>() / 2;
+  const double corner_y = answer["set"]["slot_width"]["high"].get<double>() / 2;
+  CHECK(std::hypot(corner_x - places.back(), corner_y) < drill / 2);
+  CHECK(corner_x + 0.010 * inch <= places.back() + drill / 2);
+  // Evenly spread about the middle, and nearer than 1.05 diameters at no place (common practice, no source).
+  for (std::size_t i = 1; i < places.size(); ++i) {
+    CHECK(places[i] - places[i - 1] >= 1.05 * drill - 1e-9);
+    CHECK_THAT(places[i] - places[i - 1], WithinAbs(places[1] - places[0], 1e-9));
+  }
+  CHECK_THAT(places.front() + places.back(), WithinAbs(0, 1e-9));
+}
+
+TEST_CASE("the latch plate: pocket, first cut and walls are milled as `mill` says") {
+  const Json answer = answer_of(latch);
+  const Json floor = only_step_with(answer, "9/64 end mill");
+  const Json pocket_alone = answer_of("mill 9/64 C752 --machine bench");
+  runs_as_alone(floor, pocket_alone);
+  CHECK_THAT(value_of(floor, "depth"), WithinAbs(0.1375 * inch, 1e-9));
+
+  const auto slot_steps = steps_with(answer, "7/64 end mill");
+  REQUIRE(slot_steps.size() == 3); // first cut, last pass, spring pass
+  const Json cut_alone = answer_of("mill 7/64 C752 --machine bench");
+  runs_as_alone(slot_steps[0], cut_alone);
+  // Past the floor of the pocket by 0.010 in (common practice, no source).
+  CHECK_THAT(value_of(slot_steps[0], "depth"), WithinAbs(0.060 * inch, 1e-9));
+
+  const std::string width = in_mm_words(value_of(slot_steps[1], "width_of_cut"));
+  const std::string depth = in_mm_words(value_of(slot_steps[1], "depth_of_cut"));
+  const Json wall_alone = answer_of("mill 7/64 C752 --machine bench --width " + width + " --depth " + depth);
+  runs_as_alone(slot_steps[1], wall_alone);
+  CHECK(slot_steps[1]["wall_left"]["value"] == wall_alone["found"]["wall_error"]["value"]);
+  runs_as_alone(slot_steps[2], wall_alone);
+
+  // No pass is deeper than the single ask allows, and one pass fewer would be.
+  const auto deepest = [&](const Json& step, const Json& alone) {
+    const double most = value_of(alone["set"], "depth_of_cut");
+    const auto passes = step["passes"].get<int>();
+    CHECK_THAT(value_of(step, "depth_of_cut") * passes, WithinAbs(value_of(step, "depth"), 1e-9));
+    CHECK(value_of(step, "depth_of_cut") <= most + 1e-9);
+    CHECK((passes == 1 || value_of(step, "depth") / (passes - 1) > most));
+  };
+  deepest(floor, pocket_alone);
+  deepest(slot_steps[0], cut_alone);
+  deepest(slot_steps[1], answer_of("mill 7/64 C752 --machine bench --width " + width));
+  CHECK_THAT(value_of(answer["found"], "passes"), WithinAbs(slot_steps[0]["passes"].get<double>(), 1e-12));
+}
+
+TEST_CASE("the edges are broken as `burr` says") {
+  const Json answer = answer_of(latch);
+  const Json edges = only_step_with(answer, "1/8 burr");
+  CHECK(edges["spindle_speed"]["value"] == answer_of("burr 1/8 C752")["set"]["spindle_speed"]["value"]);
+}
+
+TEST_CASE("the last pass ends where the slot ends, the first one short of it by what the last one takes") {
+  // Source: geometry: the cutter's middle stands half a cutter short of the end.
+  const Json answer = answer_of(latch);
+  const auto steps = steps_with(answer, "7/64 end mill");
+  REQUIRE(steps.size() == 3);
+  const double end = value_of(answer["set"], "slot_length") / 2 - inch * 7 / 64 / 2;
+  CHECK_THAT(places_of(steps[1]).back(), WithinAbs(end, 1e-9));
+  CHECK_THAT(places_of(steps[1]).front(), WithinAbs(-end, 1e-9));
+  CHECK_THAT(places_of(steps[0]).back(), WithinAbs(end - 0.1, 1e-9));
+  // Slot length by the same fit at 16 mm: H7 0 to +18, h6 0 to -11 um (ISO 286-2, 10 to 18 mm; from memory), its
+  // middle.
+  CHECK_THAT(value_of(answer["set"], "slot_length"), WithinAbs(0.630 * inch + 0.0145, 1e-9));
+}
+
+TEST_CASE("time in the cut is what the steps come to") {
+  // Second way: every step's own run, passes and feed added up; each wall once, drilled holes at the single ask's time.
+  const Json answer = answer_of(latch);
+  const Json drill_alone = answer_of("drill 9/64 C752 --thick 3/16 --leave 0.050 --machine bench");
+  double seconds = 4 * value_of(drill_alone["found"], "cut_time");
+  for (const auto& step : answer["set"]["steps"]) {
+    if (!step.contains("passes")) continue;
+    const auto places = places_of(step);
+    const double walls = value_of(step, "offset") > 0 ? 2 : 1;
+    seconds += walls * step["passes"].get<int>() * (places.back() - places.front()) / value_of(step, "feed_rate") * 60;
+  }
+  CHECK_THAT(value_of(answer["found"], "time"), WithinRel(seconds, 1e-9));
+}
+
+TEST_CASE("the first cut as measured sets the offsets anew") {
+  // Source: offset = (W - W measured)/2, so that run-out and bend of the first cut drop out. Exact.
+  const double part = 0.118 * inch;
+  const double measured = GENERATE(0.1095, 0.1105, 0.1120, 0.1150);
+  const Json answer = answer_of(latch + " --cut-width " + std::to_string(measured));
+  INFO(measured);
+  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs((part + 0.008 - measured * inch) / 2, 1e-6));
+  // Only what is left is planned: no drill, no pocket, no first cut, nothing to measure.
+  CHECK(steps_with(answer, "9/64 drill").empty());
+  CHECK(steps_with(answer, "9/64 end mill").empty());
+  CHECK_FALSE(step_says(answer, "first cut"));
+  CHECK_FALSE(step_says(answer, "--cut-width"));
+  CHECK(steps_with(answer, "7/64 end mill").size() == 2);
+  // What the cutter cuts is what it cuts at the ends too.
+  const auto steps = steps_with(answer, "7/64 end mill");
+  CHECK_THAT(places_of(steps[0]).back(),
+             WithinAbs((value_of(answer["set"], "slot_length") - measured * inch) / 2, 1e-6));
+  CHECK_THAT(value_of(answer["found"], "corner_left"), WithinAbs((std::sqrt(2.0) - 1) / 2 * measured * inch, 1e-6));
+}
+
+TEST_CASE("a first cut that is in the fit already is left alone, one beyond it is the end of the plate") {
+  const Json in_it = answer_of(latch + " --cut-width 0.1182");
+  CHECK(has_caution(in_it, "slot-fits-now"));
+  CHECK(value_of(in_it["set"], "side_offset") == 0);
+  CHECK(steps_with(in_it, "7/64 end mill").empty());
+  const Json beyond = answer_of(latch + " --cut-width 0.1195");
+  CHECK(beyond["verdict"] == "do not");
+  CHECK(beyond["set"].empty());
+  CHECK(beyond["reason"].get<std::string>().find("too wide already") != std::string::npos);
+  // A little short of it there is less on each wall than the cutter cuts: no pass is set that only rubs.
+  const Json thin = answer_of("slot C752 --part 0.118 --clearance 0 --thick 3/16 --cut-width 0.1175 --cutter carbide");
+  const Json alone = answer_of("mill 7/64 C752 --cutter carbide --width 0.00025");
+  CHECK((thin["verdict"] == "back off") == (alone["verdict"] == "do not"));
+}
+
+TEST_CASE("a cut narrower than its cutter is a wrong reading") {
+  const Json error = error_of(latch + " --cut-width 0.100", 2);
+  CHECK(error["kind"] == "conflict");
+  CHECK(error["word"] == "--cut-width");
+}
+
+TEST_CASE("a caliper cannot decide a fit of a hundredth of a millimetre, and the answer says what can") {
+  const Json answer = answer_of(latch);
+  CHECK(has_caution(answer, "slot-cannot-decide"));
+  CHECK(answer["instead"].get<std::string>().find("micrometer") != std::string::npos);
+  CHECK(answer["instead"].get<std::string>().find("part itself") != std::string::npos);
+  // Half of the fit's width is 0.008 mm; the caliper alone is 0.02 mm off (common practice, no source).
+  const Json& sits = answer["found"]["interference"];
+  CHECK(sits["high"].get<double>() - sits["low"].get<double>() > 0.04);
+  // With a tenth of a millimetre to spare it can.
+  const Json loose = answer_of("slot C752 --part 0.118 --clearance 0.1mm --thick 3/16 --machine bench");
+  CHECK_FALSE(has_caution(loose, "slot-cannot-decide"));
+  CHECK(loose["instead"].is_null());
+}
+
+TEST_CASE("doubt of the slot and of the part, added up in squares") {
+  // Second way: the root of the sum of squares of each part, by hand. Part +-0.005 mm; first cut +-0.010 mm as read;
+  // two settings of +-0.0127 mm (tables/limits.toml); the walls' rest is under 0.1 um and left out. Tolerance: that
+  // rest.
+  const Json answer = answer_of("slot C752 --part 3mm+-0.005mm --part-width 16mm --thick 4.76mm --clearance 0.05mm "
+                                "--machine bench --cut-width 2.6mm+-0.010mm");
+  const double slot = std::sqrt(0.010 * 0.010 + 2 * 0.0127 * 0.0127);
+  CHECK_THAT(value_of(answer["found"], "width_doubt"), WithinAbs(slot, 5e-4));
+  const Json& sits = answer["found"]["interference"];
+  CHECK_THAT(sits["value"].get<double>(), WithinAbs(-0.05, 5e-4));
+  CHECK_THAT(sits["high"].get<double>() - sits["value"].get<double>(), WithinAbs(std::hypot(slot, 0.005), 5e-4));
+}
+
+TEST_CASE("drill shanks that go in and that do not") {
+  const Json answer = answer_of(latch);
+  for (const auto& step : answer["set"]["steps"]) {
+    if (!step.contains("goes")) continue;
+    const double goes = value_of(step["goes"], "size");
+    const double stays = value_of(step["stays_out"], "size");
+    CHECK(goes <= answer["set"]["slot_width"]["low"].get<double>());
+    CHECK(stays >= answer["set"]["slot_width"]["high"].get<double>());
+    // Nothing of the ladder lies between the gauge and the width it is for.
+    const Json below = answer_of("size " + in_mm_words(answer["set"]["slot_width"]["low"].get<double>()));
+    CHECK_THAT(value_of(below["found"]["below"][0], "length"), WithinAbs(goes, 1e-9));
+    return;
+  }
+  FAIL_CHECK("no step tries shanks");
+}
+
+TEST_CASE("the escutcheon: through from the front, rough and last passes") {
+  // Source: ISO 286-2, H7/g6 over 3 to 6 mm: 4 to 24 um of clearance (H7 0 to +12, g6 -4 to -12 um): its middle 14 um.
+  const Json answer = answer_of(escutcheon);
+  CHECK(answer["verdict"] == "go");
+  CHECK_THAT(value_of(answer["set"], "slot_width"), WithinAbs(3.18 + 0.014, 1e-9));
+  CHECK_FALSE(answer["set"].contains("depth_stop")); // 0.73 mm of a pocket is not worth opening
+  const auto steps = steps_with(answer, "2.5mm end mill");
+  REQUIRE(steps.size() == 4);
+  CHECK_THAT(value_of(steps[0], "depth"), WithinAbs(2 + 0.254, 1e-9));
+  const double offset = (3.194 - 2.5) / 2;
+  CHECK_THAT(value_of(steps[1], "offset"), WithinAbs(offset - 0.1, 1e-9));
+  CHECK_THAT(value_of(steps[2], "offset"), WithinAbs(offset, 1e-9));
+  CHECK_THAT(value_of(steps[2], "width_of_cut"), WithinAbs(0.1, 1e-9));
+  const Json rough = answer_of("mill 2.5mm 303 --machine bench --width " + in_mm_words(offset - 0.1));
+  runs_as_alone(steps[1], rough);
+}
+
+TEST_CASE("round ends that clear the part want the slot longer by the cutter") {
+  const Json filed = answer_of(latch);
+  const Json clear = answer_of(latch + " --ends clear");
+  CHECK_THAT(value_of(clear["set"], "slot_length") - value_of(filed["set"], "slot_length"),
+             WithinAbs(inch * 7 / 64, 1e-9));
+  CHECK(value_of(clear["found"], "corner_left") == 0);
+  CHECK_THAT(value_of(filed["found"], "corner_left"), WithinAbs(0.2071 * inch * 7 / 64, 1e-3));
+  CHECK(step_says(filed, "file the corners"));
+  CHECK_FALSE(step_says(clear, "file the corners"));
+}
+
+TEST_CASE("both walls conventional where there is backlash, either way where the machine's row says there is none") {
+  CHECK(has_caution(answer_of(latch), "slot-climb"));
+  test::Folder folder;
+  const std::string file = folder.write("own.toml", R"([source.mine]
+author = "me"
+title = "my mill"
+standing = "own bench"
+[[machine]]
+key = "stiff"
+name = "mill with preloaded screws"
+kind = "mill"
+range = "100 to 5000 rev/min"
+holder = "collet"
+backlash_free = true
+source = "mine"
+)");
+  const Json answer = answer_of("slot C752 --part 0.118 --part-width 0.630 --machine stiff --tables " + file);
+  CHECK_FALSE(has_caution(answer, "slot-climb"));
+  CHECK(has_caution(answer, "slot-no-backlash"));
+}
+
+TEST_CASE("tight fits: tight at the walls only, and said where they may slip") {
+  // Source: ISO 286-2, H7/p6 up to 3 mm: p6 +6 to +12 um, so 4 um loose to 12 um tight: 4 um tight in the middle.
+  const Json press = answer_of("slot C752 --part 2.9mm --part-width 16mm --fit press");
+  CHECK_THAT(value_of(press["set"], "slot_width"), WithinAbs(2.9 - 0.004, 1e-9));
+  CHECK(has_caution(press, "slot-may-slip"));
+  CHECK_FALSE(has_caution(answer_of("slot C752 --part 3.1mm --fit press"), "slot-may-slip"));
+  CHECK(value_of(press["set"], "slot_length") >= 16); // the ends hold nothing
+  const Json driven = answer_of("slot C752 --part 0.118 --fit driven");
+  CHECK(has_caution(driven, "driven-fit"));
+  // Source: 0.002 to 0.005 in tight on a soft plate (common practice, no source).
+  CHECK_THAT(value_of(driven["set"], "slot_width"), WithinAbs((0.118 - 0.0035) * inch, 1e-9));
+}
+
+TEST_CASE("what was not said is left out of the plan, and said") {
+  const Json bare = answer_of("slot C752 --part 0.118");
+  CHECK(has_caution(bare, "slot-no-thick"));
+  CHECK(has_caution(bare, "slot-no-length"));
+  CHECK_FALSE(bare["set"].contains("slot_length"));
+  CHECK_FALSE(bare["set"].contains("depth_stop"));
+  CHECK_FALSE(bare["found"].contains("passes"));
+  CHECK_FALSE(bare["found"].contains("time"));
+  CHECK(bare["set"].contains("side_offset"));
+}
+
+TEST_CASE("a plan that cannot work is refused with the reason") {
+  struct Refused {
+    const char* flags;
+    const char* because;
+  };
+  const auto refused =
+      GENERATE(Refused{"--part 0.118 --cutter-size 1/8", "wider than the slot"},
+               Refused{"--part 0.118 --thick 3/16 --leave 3/16", "leaves all of a plate"},
+               Refused{"--part 0.118 --thick 3/16 --leave 1/4", "leaves all of a plate"},
+               Refused{"--part 0.118 --thick 3/16 --leave 0", "right through"},
+               Refused{"--part 0.118 --thick 3/16 --pocket-width 0.100", "corners are not reached"},
+               Refused{"--part 0.118 --thick 3/4 --pocket-width 9/64", "beyond the flutes"},
+               Refused{"--part 0.118 --thick 1 --leave 1/2", "beyond the flutes"},
+               Refused{"--part 0.118 --thick 9", "beyond every end mill"},
+               Refused{"--part 0.118 --part-width 0.630 --length 0.6", "does not take the part's width"},
+               Refused{"--part 0.118 --part-width 0.630 --ends clear --length 0.65", "do not clear the part's corners"},
+               Refused{"--part 0.118 --length 0.1", "shorter than its cutter"}, Refused{"--part 0.005", "no end mill"},
+               Refused{"--part 0.118 --machine pillar", "drill chuck"});
+  INFO(refused.flags);
+  const Json answer = answer_of(std::string("slot C752 ") + refused.flags);
+  CHECK(answer["verdict"] == "do not");
+  CHECK(answer["set"].empty());
+  INFO(answer["reason"]);
+  CHECK(answer["reason"].get<std::string>().find(refused.because) != std::string::npos);
+  CHECK(answer["instead"].is_string());
+}
+
+TEST_CASE("words of slot that are wrong") {
+  struct Wrong {
+    const char* line;
+    const char* kind;
+    const char* word;
+  };
+  const auto wrong =
+      GENERATE(Wrong{"slot C752", "word", "slot"}, Wrong{"slot C752 --part 0", "word", "0"},
+               Wrong{"slot C752 --part 0.118+-0.2", "word", "0.118+-0.2"},
+               Wrong{"slot C752 --part 0.118 --fit pres", "word", "pres"},
+               Wrong{"slot C752 --part 0.118 --fit press --clearance 0.001", "conflict", "--fit"},
+               Wrong{"slot C752 --part 0.118 --interference 0.001 --clearance 0.001", "conflict", "--clearance"},
+               Wrong{"slot C752 --part 0.118 --interference 0.2", "word", "0.2"},
+               Wrong{"slot C752 --part 0.118 --leave 0.05", "conflict", "--leave"},
+               Wrong{"slot C752 --part 0.118 --pocket-width 0.2", "conflict", "--pocket-width"},
+               Wrong{"slot C752 --part 0.118 --ends round", "word", "round"},
+               Wrong{"slot C752 --part 0.118 --length 0", "word", "0"},
+               Wrong{"slot C752 --part 0.118 --cutter diamond", "word", "diamond"},
+               Wrong{"slot C752 --part 0,118", "word", "0,118"});
+  INFO(wrong.line);
+  const Json error = error_of(wrong.line, 2);
+  CHECK(error["kind"] == wrong.kind);
+  CHECK(error["word"] == wrong.word);
+}
+
+TEST_CASE("the order of flags is free") {
+  const Json one = answer_of(latch);
+  const Json other = answer_of("slot --machine bench --thick 3/16 --part-width 0.630 C752 --part 0.118");
+  CHECK(one["set"] == other["set"]);
+  CHECK(one["found"] == other["found"]);
+}
