@@ -1,18 +1,35 @@
 #pragma once
 // What the text of every ask is made of. Each ask has its own file, text_ASK.cpp; text.cpp joins them.
 
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <quillside/render/text.hpp>
 
 namespace quillside {
 
+/// A line that follows the first one.
+struct PageLine {
+  std::string text;
+  bool step = false;                 // one of an order of work: the page numbers them
+  bool columns = false;              // set in columns with blanks
+  std::optional<std::size_t> indent; // of the lines it is broken into where it is too long; absent: it is not broken
+
+  PageLine(std::string of) : text(std::move(of)) {}
+  PageLine(const char* of) : text(of) {}
+};
+/// A line whose cells stand under those of its neighbours.
+PageLine in_columns(std::string text);
+/// One of an order of work.
+PageLine step_of_work(std::string text);
+
 /// The part of an answer between its first number and its cautions.
 struct Page {
-  std::string number;             // the number to dial in, for tall digits; empty when there is none
-  std::string first;              // the whole first line
-  std::vector<std::string> lines; // what follows
+  std::string number;          // the number to dial in, for tall digits; empty when there is none
+  std::string first;           // the whole first line
+  std::vector<PageLine> lines; // what follows
 };
 
 Page page_of_drill(const Answer& answer, const TextStyle& style);

@@ -1,3 +1,4 @@
+#include <quillside/render/lines.hpp>
 #include <quillside/render/text.hpp>
 
 #include <algorithm>
@@ -54,13 +55,6 @@ std::string tall(const std::string& number) {
 
 bool is_basis(const CautionGiven& caution) { return caution.id.starts_with("basis-"); }
 
-std::string said(const CautionGiven& caution) {
-  const std::string lead = caution.severity == "danger" ? "DANGER  "
-                           : caution.severity == "warn" ? "Care    "
-                                                        : "Note    ";
-  return wrapped(lead + caution.text, lead.size());
-}
-
 std::string capital(std::string word) {
   if (word == "hss") return "HSS";
   return word;
@@ -108,6 +102,56 @@ std::string figures_from(const Answer& answer) {
         line += (line.empty() ? "From: " : "; ") + source.cite + " (" + source.standing + ")";
   }
   return line;
+}
+
+Part part_of(const CautionGiven& caution) {
+  if (caution.severity == "danger") return Part::danger;
+  return caution.severity == "warn" ? Part::care : Part::note;
+}
+
+/// A line, and what its rest is set in by where a terminal is too narrow for it; absent: it is not broken.
+struct Printed {
+  Line line;
+  std::optional<std::size_t> indent;
+};
+
+constexpr std::size_t caution_indent = 8;
+
+std::string headline_of(const Answer& answer, const Page& page) {
+  if (answer.verdict == "do not") return "DO NOT  " + answer.reason.value_or("");
+  return answer.verdict == "back off" ? page.first + "   BACK OFF" : page.first;
+}
+
+std::vector<Printed> printed_lines(const Answer& answer, const TextStyle& style) {
+  const Page page = page_of(answer, style);
+  std::vector<Printed> all;
+  const auto add = [&](Part part, std::string text, std::size_t indent = 2) {
+    if (!text.empty()) all.push_back({{part, std::move(text), false, {}}, indent});
+  };
+  all.push_back({{Part::headline, headline_of(answer, page), false, page.number}, std::nullopt});
+  for (const auto& caution : answer.cautions)
+    if (is_basis(caution)) add(Part::basis, caution.text);
+  if (answer.reason && answer.verdict != "do not")
+    add(Part::reason, (answer.verdict == "back off" ? "Back off: " : "Because: ") + *answer.reason);
+  if (answer.instead) add(Part::reason, "Instead: " + *answer.instead);
+  for (const auto& line : page.lines)
+    all.push_back({{line.step ? Part::step : Part::line, line.text, line.columns, {}}, line.indent});
+  for (const auto& caution : answer.cautions)
+    if (!is_basis(caution)) add(part_of(caution), caution.text, caution_indent);
+  add(Part::taken, taken_as(answer, style.units));
+  add(Part::from, figures_from(answer));
+  return all;
+}
+
+/// What a terminal writes before a line. \param step the last step that was numbered; 0 before the first
+std::string lead_of(Part part, int& step) {
+  switch (part) {
+  case Part::danger: return "DANGER  ";
+  case Part::care: return "Care    ";
+  case Part::note: return "Note    ";
+  case Part::step: return std::to_string(++step) + "  ";
+  default: return {};
+  }
 }
 
 std::string measure_text(const Measure& measure) {
@@ -175,24 +219,54 @@ std::string about_speed(const Answer& answer) {
 
 std::string length_of(const Measure& measure, UnitSystem units) { return print_length(mm(measure.value), units); }
 
+const char* name_of(Part part) {
+  switch (part) {
+  case Part::headline: return "headline";
+  case Part::basis: return "basis";
+  case Part::reason: return "reason";
+  case Part::line: return "line";
+  case Part::step: return "step";
+  case Part::danger: return "danger";
+  case Part::care: return "care";
+  case Part::note: return "note";
+  case Part::taken: return "taken";
+  case Part::from: return "from";
+  }
+  return "line";
+}
+
+PageLine in_columns(std::string text) {
+  PageLine line(std::move(text));
+  line.columns = true;
+  return line;
+}
+
+PageLine step_of_work(std::string text) {
+  PageLine line(std::move(text));
+  line.step = true;
+  line.indent = 3;
+  return line;
+}
+
+std::vector<Line> lines(const Answer& answer, UnitSystem units) {
+  std::vector<Line> all;
+  for (auto& printed : printed_lines(answer, {units})) all.push_back(std::move(printed.line));
+  return all;
+}
+
 std::string text(const Answer& answer, const TextStyle& style) {
-  const Page page = page_of(answer, style);
   std::string out;
-  if (style.large && !page.number.empty()) out += tall(page.number);
-  const std::string first = answer.verdict == "do not"     ? "DO NOT  " + answer.reason.value_or("")
-                            : answer.verdict == "back off" ? page.first + "   BACK OFF"
-                                                           : page.first;
-  if (!first.empty()) out += style.bold ? "\x1b[1m" + first + "\x1b[0m\n" : first + "\n";
-  for (const auto& caution : answer.cautions)
-    if (is_basis(caution)) out += wrapped(caution.text, 2);
-  if (answer.reason && answer.verdict != "do not")
-    out += wrapped((answer.verdict == "back off" ? "Back off: " : "Because: ") + *answer.reason, 2);
-  if (answer.instead) out += wrapped("Instead: " + *answer.instead, 2);
-  for (const auto& line : page.lines) out += line + "\n";
-  for (const auto& caution : answer.cautions)
-    if (!is_basis(caution)) out += said(caution);
-  if (const std::string line = taken_as(answer, style.units); !line.empty()) out += wrapped(line, 2);
-  if (const std::string line = figures_from(answer); !line.empty() && !style.why) out += wrapped(line, 2);
+  int step = 0;
+  for (const auto& [line, indent] : printed_lines(answer, style)) {
+    if (line.part == Part::headline) {
+      if (style.large && !line.number.empty()) out += tall(line.number);
+      if (!line.text.empty()) out += style.bold ? "\x1b[1m" + line.text + "\x1b[0m\n" : line.text + "\n";
+      continue;
+    }
+    if (line.part == Part::from && style.why) continue;
+    const std::string whole = lead_of(line.part, step) + line.text;
+    out += indent ? wrapped(whole, *indent) : whole + "\n";
+  }
   if (style.why) add_why(out, answer);
   return out;
 }

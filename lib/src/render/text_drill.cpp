@@ -20,17 +20,16 @@ std::string stop_line(const Answer& answer, UnitSystem units) {
   return line;
 }
 
-std::string pecks_text(const Answer& answer, UnitSystem units) {
+std::string pecks_line(const Answer& answer, UnitSystem units) {
   const Value* pecks = find(answer.settings, "pecks");
   const auto* list = pecks == nullptr ? nullptr : std::get_if<std::vector<Value>>(&pecks->held);
-  if (list == nullptr) return {};
-  if (list->empty()) return ", no peck";
+  if (list == nullptr || list->empty()) return {};
   std::string depths;
   for (const auto& peck : *list) {
     const Measure* depth = find_measure(std::get<std::vector<Member>>(peck.held), "to_depth");
     depths += (depths.empty() ? "" : ", ") + length_of(*depth, units);
   }
-  return "\npeck to " + depths;
+  return "peck to " + depths;
 }
 
 std::string feed_line(const Answer& answer, UnitSystem units) {
@@ -43,7 +42,9 @@ std::string feed_line(const Answer& answer, UnitSystem units) {
   line += ", " + print_feed_rate(mm_per_min(rate->value), units);
   if (const Measure* time = find_measure(answer.findings, "cut_time"))
     line += ", " + print_time(seconds(time->value)) + " of cutting";
-  return line + pecks_text(answer, units);
+  const Value* pecks = find(answer.settings, "pecks");
+  const auto* list = pecks == nullptr ? nullptr : std::get_if<std::vector<Value>>(&pecks->held);
+  return list != nullptr && list->empty() ? line + ", no peck" : line;
 }
 
 std::string left_line(const Answer& answer, UnitSystem units) {
@@ -93,8 +94,8 @@ std::string point_line(const Answer& answer) {
   return line;
 }
 
-void add(std::vector<std::string>& lines, std::string line) {
-  if (!line.empty()) lines.push_back(std::move(line));
+void add(std::vector<PageLine>& lines, std::string line) {
+  if (!line.empty()) lines.emplace_back(std::move(line));
 }
 
 } // namespace
@@ -107,6 +108,7 @@ Page page_of_drill(const Answer& answer, const TextStyle& style) {
   }
   add(page.lines, stop_line(answer, style.units));
   add(page.lines, feed_line(answer, style.units));
+  if (find_measure(answer.settings, "feed_rate") != nullptr) add(page.lines, pecks_line(answer, style.units));
   if (find_measure(answer.settings, "depth_stop") != nullptr) add(page.lines, left_line(answer, style.units));
   add(page.lines, force_line(answer, style.units));
   add(page.lines, bounds_line(answer, style.units));

@@ -70,10 +70,9 @@ std::vector<std::string> other_holds(const Members& facet) {
 }
 
 /// Broken where it is longer than a terminal is wide.
-void add(Page& page, const std::string& line, std::size_t indent = 2) {
-  std::string text = wrapped(line, indent);
-  if (!text.empty() && text.back() == '\n') text.pop_back();
-  page.lines.push_back(std::move(text));
+void add(Page& page, PageLine line) {
+  line.indent = 2;
+  page.lines.push_back(std::move(line));
 }
 
 void add_facets(Page& page, const std::vector<Members>& facets, UnitSystem units) {
@@ -108,8 +107,7 @@ void add_cone(Page& page, const Members& cone, UnitSystem units) {
 // --- In what order ---
 
 void add_order(Page& page, std::initializer_list<const char*> steps) {
-  int number = 0;
-  for (const char* step : steps) add(page, std::to_string(++number) + "  " + step, 3);
+  for (const char* step : steps) page.lines.push_back(step_of_work(step));
 }
 
 void add_order_of_work(Page& page, const std::string& way) {

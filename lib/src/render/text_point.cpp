@@ -100,7 +100,7 @@ Page page_of_point(const Answer& answer, const TextStyle& style) {
   const Value* checks = find(answer.findings, "checks");
   if (checks != nullptr)
     for (const auto& check : std::get<Values>(checks->held))
-      page.lines.push_back(check_line(std::get<Members>(check.held), style.units));
+      page.lines.push_back(in_columns(check_line(std::get<Members>(check.held), style.units)));
   add_findings(page, answer, style.units);
   if (const std::string line = targets(answer, style.units); !line.empty()) page.lines.push_back(line);
   return page;

@@ -11,7 +11,7 @@ std::string both_units(const Measure& length) {
          print_length(mm(length.value), UnitSystem::metric);
 }
 
-void add_rows(std::vector<std::string>& lines, const Answer& answer, const char* name, const char* heading) {
+void add_rows(std::vector<PageLine>& lines, const Answer& answer, const char* name, const char* heading) {
   const Value* value = find(answer.findings, name);
   const auto* rows = value == nullptr ? nullptr : std::get_if<std::vector<Value>>(&value->held);
   if (rows == nullptr || rows->empty()) return;
@@ -21,7 +21,7 @@ void add_rows(std::vector<std::string>& lines, const Answer& answer, const char*
     first.resize(8, ' ');
     std::string size = find_word(members, "name");
     size.resize(std::max<std::size_t>(size.size(), 9), ' ');
-    lines.push_back(first + size + both_units(*find_measure(members, "length")));
+    lines.push_back(in_columns(first + size + both_units(*find_measure(members, "length"))));
   }
 }
 
