@@ -284,6 +284,9 @@ const std::vector<Flag>& flags_everywhere() {
       {"format", "text|json", "for a person or for a program"},
       {"tables", "FILE", "a table file that goes over the others; may be repeated", true},
       {"why", "", "every step with its formula and its source"},
+      {"card", "FILE", "the answer as half a sheet to carry: .pdf, .svg or .png; - is standard output"},
+      {"as", "pdf|svg|png|text", "what goes to standard output, with --card - or --out -"},
+      {"paper", "a4|letter|a3|tabloid", "for a picture (letter for inch, a4 for metric)"},
       {"large", "", "the first number in tall digits"},
       {"help", "", "this"},
       {"version", "", "name and number"}};

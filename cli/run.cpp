@@ -12,6 +12,8 @@
 #include <quillside/words/utf8.hpp>
 
 #include "asks/asks.hpp"
+#include "out_file.hpp"
+#include "picture.hpp"
 #include "shell_words.hpp"
 
 namespace quillside::cli {
@@ -121,6 +123,8 @@ void take_from(const Call& batch, Call& call) {
   if (call.tables.empty()) call.tables = batch.tables;
   for (const auto* flag : {"units", "machine"})
     if (const auto value = batch.flag(flag); value && !call.has(flag)) call.flags[flag] = *value;
+  if (const auto paper = batch.flag("paper"); paper && !call.has("paper") && has_picture(call))
+    call.flags["paper"] = *paper;
 }
 
 Call call_of_line(const std::vector<std::string>& words, const Call& batch) {
@@ -146,8 +150,11 @@ Record record_of(const std::string& line, int number, const Call& batch, Session
     words = shell_words(blanks);
     const Call call = call_of_line(words, batch);
     session.begin(call);
+    const auto picture = picture_wanted(call, session);
+    if (picture && picture->file == "-") throw wrong_word("-", "is no place for a picture in a batch: name a file");
     Reply reply = reply_to(call, session);
     complete_inputs(reply.answer, call);
+    if (picture) write_whole_file(picture->file, picture_of(*picture, reply, words, console));
     for (const auto& fault : reply.faults) complain(text_of(fault));
     return {json(reply.answer, number), exit_of(reply)};
   } catch (...) {
@@ -174,6 +181,8 @@ int batch(const Call& call, Session& session, const Console& console) {
     console.out(record.json + "\n");
     worst = std::max(worst, record.exit);
   };
+  for (const auto* flag : {"card", "as"})
+    if (call.has(flag)) throw wrong_word(std::string("--") + flag, "goes into the lines of a batch, not behind batch");
   if (call.words.empty() || call.words.front() == "-") {
     while (const auto line = console.read_line()) take(*line);
     return worst;
@@ -197,10 +206,22 @@ int answer(const std::vector<std::string>& words, const Console& console) {
   Session session(console);
   session.begin(call);
   if (call.ask->name == "batch") return batch(call, session, console);
+  const auto picture = picture_wanted(call, session);
+  const bool picture_alone = picture && picture->file == "-";
+  if (picture_alone && format == Format::json)
+    throw contradiction("-", "a picture and a record cannot both go to standard output: name a file for the picture");
   Reply reply = reply_to(call, session);
   complete_inputs(reply.answer, call);
-  console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n"
-                                     : text(reply.answer, style_of(call, session, console)));
+  if (picture) {
+    const std::string bytes = picture_of(*picture, reply, words, console);
+    if (picture_alone)
+      console.out(bytes);
+    else
+      write_whole_file(picture->file, bytes);
+  }
+  if (!picture_alone)
+    console.out(format == Format::json ? json(reply.answer, std::nullopt) + "\n"
+                                       : text(reply.answer, style_of(call, session, console)));
   for (const auto& fault : reply.faults) console.err("quillside: tables: " + text_of(fault) + "\n");
   return exit_of(reply);
 }

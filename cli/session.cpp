@@ -46,6 +46,11 @@ const Tables& Session::tables() const {
   return tables_;
 }
 
+Typed<const Paper*> Session::paper(const Call& call) const {
+  if (const auto named = call.flag("paper")) return {&find_paper(*named), named};
+  return {&find_paper(settings_.paper.value_or(units_ == UnitSystem::inch ? "letter" : "a4")), std::nullopt};
+}
+
 Typed<NamedSize> Session::size(const std::string& word, const ToolSizes& tool) const {
   return {resolve_size(tables().sizes, read_size(word, units_), tool), word};
 }

@@ -5,6 +5,7 @@
 #include <string>
 
 #include <quillside/data/choose.hpp>
+#include <quillside/data/paper.hpp>
 #include <quillside/data/table_files.hpp>
 #include <quillside/words/typed.hpp>
 
@@ -24,6 +25,8 @@ public:
   [[nodiscard]] const Tables& tables() const;
   [[nodiscard]] const Tables& builtin() const { return builtin_; }
   [[nodiscard]] UnitSystem units() const { return units_; }
+  /// What `--paper` names; else the settings' paper; else letter where units are inch, a4 where they are metric.
+  [[nodiscard]] Typed<const Paper*> paper(const Call& call) const;
   [[nodiscard]] TableSearch search(const Call& call) const;
 
   [[nodiscard]] Typed<NamedSize> size(const std::string& word, const ToolSizes& tool) const;

@@ -14,6 +14,7 @@ namespace quillside::cli {
 struct Reply {
   Answer answer;
   std::vector<TableFault> faults = {};
+  std::vector<Answer> more = {}; // the same question at other figures, for a picture that shows more than one
 };
 
 Reply ask_drill(const Call& call, const Session& session);

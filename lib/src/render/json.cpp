@@ -254,4 +254,27 @@ std::string json(const Fault& fault, const std::string& ask, std::optional<int> 
   return out.take();
 }
 
+std::string json(const std::vector<Line>& lines) {
+  Writer out;
+  out.list(lines, '[', ']', [&](const Line& line) {
+    out.raw("{\"part\":");
+    out.text(name_of(line.part));
+    out.raw(",\"text\":");
+    out.text(line.text);
+    if (line.columns) out.raw(",\"columns\":true");
+    if (!line.number.empty()) {
+      out.raw(",\"number\":");
+      out.text(line.number);
+    }
+    out.raw("}");
+  });
+  return out.take();
+}
+
+std::string json(std::string_view text) {
+  Writer out;
+  out.text(text);
+  return out.take();
+}
+
 } // namespace quillside

@@ -1,0 +1,41 @@
+// quillside-draw: a document on standard input, a picture on standard output; on trouble one line on standard error.
+// Exit: 0 drawn; 2 it cannot be drawn as asked; 4 the font is missing, or a stream cannot be read or written; 5 no
+// document. A program of its own, so that an ask that draws nothing pays nothing for the drawing libraries.
+
+#include <cstdio>
+#include <exception>
+#include <iostream>
+#include <iterator>
+#include <string>
+
+#include <glib.h>
+
+#include <quillside/page/draw.hpp>
+#include <quillside/words/fault.hpp>
+
+namespace {
+
+/// The drawing libraries warn on standard error; the one line there is ours.
+GLogWriterOutput quiet(GLogLevelFlags, const GLogField*, gsize, gpointer) { return G_LOG_WRITER_HANDLED; }
+
+int complain(const std::string& message, int exit) {
+  std::fprintf(stderr, "%s\n", message.c_str());
+  return exit;
+}
+
+} // namespace
+
+int main() {
+  g_log_set_writer_func(quiet, nullptr, nullptr);
+  try {
+    const std::string document{std::istreambuf_iterator<char>(std::cin), {}};
+    const std::string picture = quillside::page::picture_of(quillside::page::read_document(document));
+    std::fwrite(picture.data(), 1, picture.size(), stdout);
+    if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) return complain("the picture cannot be written", 4);
+    return 0;
+  } catch (const quillside::Fault& fault) {
+    return complain(fault.message, quillside::exit_code(fault.kind));
+  } catch (const std::exception& error) {
+    return complain(error.what(), 5);
+  }
+}

@@ -1,0 +1,255 @@
+#include <quillside/page/card.hpp>
+
+#include <algorithm>
+#include <array>
+
+#include <quillside/page/column.hpp>
+
+#include "card_drawing.hpp"
+
+namespace quillside::page {
+
+namespace {
+
+constexpr Margins margins{mm(9), mm(9), mm(15)};
+constexpr Length foot_at = mm(12.5); // from the lower edge of the sheet to the line over the foot
+
+/// Pieces of a line that stand apart by two blanks or more.
+std::vector<std::string> pieces_of(const std::string& text) {
+  std::vector<std::string> all;
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t to = std::min(text.find("  ", from), text.size());
+    if (to > from) all.push_back(text.substr(from, to - from));
+    from = std::min(text.find_first_not_of(' ', to), text.size());
+  }
+  return all;
+}
+
+std::string joined(const std::vector<std::string>& pieces, std::size_t from) {
+  std::string line;
+  for (std::size_t i = from; i < pieces.size(); ++i) line += (line.empty() ? "" : "   ") + pieces[i];
+  return line;
+}
+
+/// Whether a line begins with a word in capitals, as STOP or DEPTH: what is set before anything else.
+bool is_loud(const std::string& text) {
+  const std::size_t end = text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+  return end != std::string::npos && end >= 3 && text[end] == ' ';
+}
+
+class Card {
+public:
+  /// \param scale of every letter, 1 or less
+  Card(const Document& document, double scale)
+      : document_(document), scale_(scale), canvas_(find_paper(document.page.paper).half), column_(canvas_, margins) {}
+
+  Canvas draw() {
+    title();
+    const auto drawing = drawing_of(document_);
+    bool drawn = !drawing || drawing->own_sheet;
+    for (const auto& line : document_.text) {
+      // A drawing stands between what heads the card and what follows.
+      const bool heads = line.part == Part::headline || line.part == Part::basis || line.part == Part::reason;
+      if (!drawn && !heads) {
+        picture(*drawing);
+        drawn = true;
+      }
+      tell(line);
+    }
+    if (!drawn) picture(*drawing);
+    if (drawing && drawing->own_sheet) {
+      column_.next_sheet();
+      drawing->draw(canvas_, column_.take(column_.whole_room()), document_);
+    }
+    feet();
+    return std::move(canvas_);
+  }
+
+private:
+  [[nodiscard]] Lettering letter(Length height, Weight weight = Weight::plain) const {
+    return {std::max(least_letters, scale_ * height), weight};
+  }
+  [[nodiscard]] Length space(double amount) const { return mm(scale_ * amount); }
+
+  void title() {
+    column_.paragraph(document_.page.title, letter(mm(2.8), Weight::bold));
+    column_.gap(space(0.6));
+    column_.rule({mm(0.35)});
+    column_.gap(space(2));
+  }
+
+  void tell(const Line& line) {
+    if (line.part != last_) column_.gap(space(line.part == Part::basis ? 0.8 : 1.6));
+    switch (line.part) {
+    case Part::headline: headline(line); break;
+    case Part::basis: column_.paragraph(line.text, letter(mm(2.3), Weight::bold)); break;
+    case Part::reason: column_.paragraph(line.text, letter(mm(2.7), Weight::bold)); break;
+    case Part::line: plain(line); break;
+    case Part::step: step(line.text); break;
+    case Part::danger: danger(line.text); break;
+    case Part::care: caution("Care", line.text, mm(2.2)); break;
+    case Part::note: caution("Note", line.text, mm(2)); break;
+    case Part::taken:
+    case Part::from: column_.paragraph(line.text, letter(mm(1.9)), {.hanging = space(3)}); break;
+    }
+    last_ = line.part;
+  }
+
+  void headline(const Line& line) {
+    if (document_.answer.verdict == "do not") {
+      refusal(line.text);
+    } else if (!line.number.empty() && line.text.starts_with(line.number)) {
+      number(line);
+    } else {
+      column_.paragraph(joined(pieces_of(line.text), 0), letter(mm(4.6), Weight::bold));
+    }
+  }
+
+  /// White on black, so that no look is needed twice.
+  void refusal(const std::string& text) {
+    const auto words = pieces_of(text);
+    const Box box = column_.take(space(19));
+    canvas_.fill(box, 0);
+    Lettering white = letter(mm(10), Weight::bold);
+    white.grey = 1;
+    canvas_.letters({box.left + 0.5 * box.width, box.top + 0.5 * box.height}, words.front(), white,
+                    {Across::centre, Along::middle});
+    column_.gap(space(2.5));
+    if (words.size() > 1) column_.paragraph(joined(words, 1), letter(mm(3.2), Weight::bold));
+  }
+
+  /// The number as large as the card bears, its unit behind it, a short word such as the step at the other edge.
+  void number(const Line& line) {
+    auto rest = pieces_of(line.text.substr(line.number.size()));
+    const std::string unit = rest.empty() ? "" : rest.front();
+    Lettering large = letter(mm(15), Weight::bold);
+    const Lettering beside = letter(mm(4.2));
+    const Lettering word = letter(mm(6), Weight::bold);
+    const std::string step = rest.size() > 1 && rest[1].size() <= 10 ? rest[1] : "";
+    const Length taken = canvas_.width_of(unit, beside) + (step.empty() ? mm(0) : canvas_.width_of(step, word) + mm(6));
+    const Length free = column_.width() - taken - mm(3);
+    if (const Length width = canvas_.width_of(line.number, large); width > free)
+      large.height = std::max(least_letters, large.height * (free / width));
+    const Box box = column_.take(1.25 * large.height);
+    const Length foot = box.top + 1.12 * large.height;
+    canvas_.letters({box.left, foot}, line.number, large);
+    canvas_.letters({box.left + canvas_.width_of(line.number, large) + mm(2), foot}, unit, beside);
+    if (!step.empty()) canvas_.letters({box.right(), foot}, step, word, {Across::right});
+    const std::string more = joined(rest, step.empty() ? 1 : 2);
+    column_.gap(space(2));
+    if (!more.empty()) column_.paragraph(more, letter(mm(2.9)));
+  }
+
+  void plain(const Line& line) {
+    if (line.columns) {
+      in_columns(line.text);
+      return;
+    }
+    if (last_ == Part::line) column_.gap(space(0.5));
+    const bool loud = is_loud(line.text);
+    column_.paragraph(joined(pieces_of(line.text), 0),
+                      letter(loud ? mm(3.2) : mm(2.6), loud ? Weight::bold : Weight::plain), {.hanging = space(3)});
+  }
+
+  /// Letters of one width, small enough for the line where that is not too small.
+  void in_columns(const std::string& text) {
+    Lettering even = letter(mm(2.4));
+    even.face = Face::columns;
+    if (const Length width = canvas_.width_of(text, even); width > column_.width())
+      even.height = std::max(least_letters, even.height * (column_.width() / width));
+    column_.paragraph(text, even, {.hanging = space(6)});
+  }
+
+  void step(const std::string& text) {
+    const Lettering words = letter(mm(2.6));
+    const Length side = 1.5 * words.height;
+    const Setting setting{
+        .indent = side + space(2.5), .hanging = mm(0), .lead = numbers_[std::min(steps_, numbers_.size() - 1)]};
+    ++steps_;
+    const Length height = column_.height_of(text, words, setting);
+    if (height > column_.room() && height < column_.whole_room()) column_.next_sheet();
+    canvas_.frame({column_.left(), column_.down() + 0.08 * words.height, side, side}, {mm(0.35)});
+    column_.paragraph(text, words, setting);
+    column_.gap(space(0.9));
+  }
+
+  /// In a heavy frame with its word: it is seen without colour.
+  void danger(const std::string& text) {
+    const Lettering words = letter(mm(2.4), Weight::bold);
+    const Length inside = space(2);
+    const Setting setting{.indent = inside, .hanging = mm(0), .leading = 1.6, .lead = "DANGER"};
+    // The frame narrows the text on the right as the indent does on the left.
+    const Length height = framed_height(text, words, setting) + 1.2 * inside;
+    if (height > column_.whole_room()) {
+      column_.paragraph(text, words, setting);
+      return;
+    }
+    const Box box = column_.take(height);
+    canvas_.frame({box.left + mm(0.4), box.top + mm(0.4), box.width - mm(0.8), box.height - mm(0.8)}, {mm(0.8)});
+    Column within(canvas_, {margins.side + inside, box.top + 0.6 * inside, mm(0)});
+    within.paragraph(text, words, {.indent = mm(0), .hanging = mm(0), .leading = 1.6, .lead = "DANGER"});
+    column_.gap(space(1));
+  }
+
+  [[nodiscard]] Length framed_height(const std::string& text, const Lettering& words, const Setting& setting) {
+    const Column within(canvas_, {margins.side + setting.indent, mm(0), mm(0)});
+    return within.height_of(text, words,
+                            {.indent = mm(0), .hanging = mm(0), .leading = setting.leading, .lead = setting.lead});
+  }
+
+  void caution(std::string_view lead, const std::string& text, Length height) {
+    column_.paragraph(text, letter(height), {.indent = mm(0), .hanging = mm(0), .leading = 1.55, .lead = lead});
+    column_.gap(space(0.5));
+  }
+
+  void picture(const CardDrawing& drawing) {
+    column_.gap(space(1.5));
+    drawing.draw(canvas_, column_.take(std::min(drawing.height, column_.whole_room())), document_);
+  }
+
+  /// On every sheet: the ask as typed, the day, which sheet of how many.
+  void feet() {
+    const Lettering small{least_letters};
+    const Sheet sheet = canvas_.sheet();
+    const Length right = sheet.width - margins.side;
+    for (int number = 0; number < canvas_.sheets(); ++number) {
+      canvas_.turn_to(number);
+      const Length top = sheet.height - foot_at;
+      canvas_.line({margins.side, top}, {right, top}, {mm(0.2)});
+      const std::string day =
+          document_.page.date +
+          (canvas_.sheets() > 1 ? "   card " + std::to_string(number + 1) + " of " + std::to_string(canvas_.sheets())
+                                : "");
+      canvas_.letters({right, top + mm(3.4)}, day, small, {Across::right});
+      const Length width = right - margins.side - canvas_.width_of(day, small) - mm(4);
+      auto asked = canvas_.broken(document_.page.asked, small, width);
+      if (asked.size() > 2) {
+        asked.resize(2);
+        asked[1] += " ...";
+      }
+      for (std::size_t i = 0; i < asked.size(); ++i)
+        canvas_.letters({margins.side, top + mm(3.4) + static_cast<double>(i) * mm(3.1)}, asked[i], small);
+    }
+  }
+
+  static constexpr std::array<std::string_view, 13> numbers_{"1", "2", "3",  "4",  "5",  "6", "7",
+                                                             "8", "9", "10", "11", "12", ""};
+  const Document& document_;
+  double scale_;
+  Canvas canvas_;
+  Column column_;
+  Part last_ = Part::headline;
+  std::size_t steps_ = 0;
+};
+
+} // namespace
+
+Canvas draw_card(const Document& document) {
+  for (const double scale : {1.0, 0.92, 0.85}) {
+    Canvas card = Card(document, scale).draw();
+    if (card.sheets() == 1) return card;
+  }
+  return Card(document, 1).draw();
+}
+
+} // namespace quillside::page
