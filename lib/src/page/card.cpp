@@ -39,7 +39,7 @@ bool is_loud(const std::string& text) {
 
 class Card {
 public:
-  /// \param scale of every letter, 1 or less
+  /// \param scale of every letter
   Card(const Document& document, double scale)
       : document_(document), scale_(scale), canvas_(find_paper(document.page.paper).half), column_(canvas_, margins) {}
 
@@ -56,6 +56,7 @@ public:
       }
       tell(line);
     }
+    table();
     if (!drawn) picture(*drawing);
     if (drawing && drawing->own_sheet) {
       column_.next_sheet();
@@ -79,6 +80,14 @@ private:
   }
 
   void tell(const Line& line) {
+    if (line.text.empty()) return;
+    if (!line.cells.empty()) {
+      if (rows_.empty()) column_.gap(space(1.2));
+      rows_.push_back(line.cells);
+      last_ = line.part;
+      return;
+    }
+    table();
     if (line.part != last_) column_.gap(space(line.part == Part::basis ? 0.8 : 1.6));
     switch (line.part) {
     case Part::headline: headline(line); break;
@@ -141,23 +150,30 @@ private:
   }
 
   void plain(const Line& line) {
-    if (line.columns) {
-      in_columns(line.text);
-      return;
-    }
     if (last_ == Part::line) column_.gap(space(0.5));
     const bool loud = is_loud(line.text);
     column_.paragraph(joined(pieces_of(line.text), 0),
                       letter(loud ? mm(3.2) : mm(2.6), loud ? Weight::bold : Weight::plain), {.hanging = space(3)});
   }
 
-  /// Letters of one width, small enough for the line where that is not too small.
-  void in_columns(const std::string& text) {
-    Lettering even = letter(mm(2.4));
-    even.face = Face::columns;
-    if (const Length width = canvas_.width_of(text, even); width > column_.width())
-      even.height = std::max(least_letters, even.height * (column_.width() / width));
-    column_.paragraph(text, even, {.hanging = space(6)});
+  /// Lines of columns that follow one another are one table.
+  void table() {
+    if (rows_.empty()) return;
+    Lettering words = letter(mm(2.5));
+    if (const Length width = natural_width(words); width > column_.width())
+      words.height = std::max(std::min(words.height, mm(2)), words.height * (column_.width() / width));
+    column_.rows(rows_, words);
+    rows_.clear();
+  }
+
+  [[nodiscard]] Length natural_width(const Lettering& lettering) const {
+    Length widest{};
+    for (const auto& row : rows_) {
+      Length width{};
+      for (const auto& cell : row) width = width + canvas_.width_of(cell, lettering) + 1.5 * lettering.height;
+      widest = std::max(widest, width);
+    }
+    return widest;
   }
 
   void step(const std::string& text) {
@@ -166,8 +182,7 @@ private:
     const Setting setting{
         .indent = side + space(2.5), .hanging = mm(0), .lead = numbers_[std::min(steps_, numbers_.size() - 1)]};
     ++steps_;
-    const Length height = column_.height_of(text, words, setting);
-    if (height > column_.room() && height < column_.whole_room()) column_.next_sheet();
+    column_.keep_together(column_.height_of(text, words, setting));
     canvas_.frame({column_.left(), column_.down() + 0.08 * words.height, side, side}, {mm(0.35)});
     column_.paragraph(text, words, setting);
     column_.gap(space(0.9));
@@ -239,13 +254,15 @@ private:
   Canvas canvas_;
   Column column_;
   Part last_ = Part::headline;
+  std::vector<std::vector<std::string>> rows_; // lines of columns that are not drawn yet
   std::size_t steps_ = 0;
 };
 
 } // namespace
 
 Canvas draw_card(const Document& document) {
-  for (const double scale : {1.0, 0.92, 0.85}) {
+  // As large as one card bears: it is read at arm's length.
+  for (const double scale : {1.35, 1.2, 1.1, 1.0, 0.92, 0.85}) {
     Canvas card = Card(document, scale).draw();
     if (card.sheets() == 1) return card;
   }

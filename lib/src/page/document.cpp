@@ -143,7 +143,7 @@ Document read_document(std::string_view text) {
       for (const auto& one : json["more"]) document.more.push_back(answer_of(one));
     for (const auto& line : json.at("text"))
       document.text.push_back({part_of(line.at("part").get<std::string>()), line.at("text").get<std::string>(),
-                               line.value("columns", false), line.value("number", std::string{})});
+                               line.value("cells", std::vector<std::string>{}), line.value("number", std::string{})});
     document.page = page_of(json.at("page"));
     return document;
   } catch (const Json::exception& error) {

@@ -261,7 +261,10 @@ std::string json(const std::vector<Line>& lines) {
     out.text(name_of(line.part));
     out.raw(",\"text\":");
     out.text(line.text);
-    if (line.columns) out.raw(",\"columns\":true");
+    if (!line.cells.empty()) {
+      out.raw(",\"cells\":");
+      out.list(line.cells, '[', ']', [&](const std::string& cell) { out.text(cell); });
+    }
     if (!line.number.empty()) {
       out.raw(",\"number\":");
       out.text(line.number);

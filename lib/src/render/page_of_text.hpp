@@ -14,14 +14,14 @@ namespace quillside {
 struct PageLine {
   std::string text;
   bool step = false;                 // one of an order of work: the page numbers them
-  bool columns = false;              // set in columns with blanks
+  std::vector<std::string> cells;    // where it stands in columns: what it is made of, without the blanks between
   std::optional<std::size_t> indent; // of the lines it is broken into where it is too long; absent: it is not broken
 
   PageLine(std::string of) : text(std::move(of)) {}
   PageLine(const char* of) : text(of) {}
 };
 /// A line whose cells stand under those of its neighbours.
-PageLine in_columns(std::string text);
+PageLine in_columns(std::string text, std::vector<std::string> cells);
 /// One of an order of work.
 PageLine step_of_work(std::string text);
 

@@ -126,16 +126,16 @@ std::vector<Printed> printed_lines(const Answer& answer, const TextStyle& style)
   const Page page = page_of(answer, style);
   std::vector<Printed> all;
   const auto add = [&](Part part, std::string text, std::size_t indent = 2) {
-    if (!text.empty()) all.push_back({{part, std::move(text), false, {}}, indent});
+    if (!text.empty()) all.push_back({{part, std::move(text), {}, {}}, indent});
   };
-  all.push_back({{Part::headline, headline_of(answer, page), false, page.number}, std::nullopt});
+  all.push_back({{Part::headline, headline_of(answer, page), {}, page.number}, std::nullopt});
   for (const auto& caution : answer.cautions)
     if (is_basis(caution)) add(Part::basis, caution.text);
   if (answer.reason && answer.verdict != "do not")
     add(Part::reason, (answer.verdict == "back off" ? "Back off: " : "Because: ") + *answer.reason);
   if (answer.instead) add(Part::reason, "Instead: " + *answer.instead);
   for (const auto& line : page.lines)
-    all.push_back({{line.step ? Part::step : Part::line, line.text, line.columns, {}}, line.indent});
+    all.push_back({{line.step ? Part::step : Part::line, line.text, line.cells, {}}, line.indent});
   for (const auto& caution : answer.cautions)
     if (!is_basis(caution)) add(part_of(caution), caution.text, caution_indent);
   add(Part::taken, taken_as(answer, style.units));
@@ -235,9 +235,9 @@ const char* name_of(Part part) {
   return "line";
 }
 
-PageLine in_columns(std::string text) {
+PageLine in_columns(std::string text, std::vector<std::string> cells) {
   PageLine line(std::move(text));
-  line.columns = true;
+  line.cells = std::move(cells);
   return line;
 }
 

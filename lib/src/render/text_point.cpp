@@ -44,15 +44,19 @@ std::string wanted(const Members& check, UnitSystem units) {
   return "";
 }
 
-std::string check_line(const Members& check, UnitSystem units) {
+PageLine check_line(const Members& check, UnitSystem units) {
   const Measure* value = find_measure(check, "value");
   const std::string lip = find_word(check, "lip");
-  std::string line = padded(find_word(check, "verdict"), 15) + padded(spaced(find_word(check, "item")), 24);
-  if (value != nullptr) line += padded(with_doubt(*value, units), 26);
-  if (const std::string want = wanted(check, units); !want.empty()) line += "want " + want;
-  if (lip != "both") line += "   lip " + lip;
+  const std::string want = wanted(check, units);
+  std::vector<std::string> cells{find_word(check, "verdict"), spaced(find_word(check, "item")),
+                                 value == nullptr ? "" : with_doubt(*value, units), want.empty() ? "" : "want " + want,
+                                 lip == "both" ? "" : "lip " + lip};
+  std::string line = padded(cells[0], 15) + padded(cells[1], 24);
+  if (value != nullptr) line += padded(cells[2], 26);
+  line += cells[3];
+  if (!cells[4].empty()) line += "   " + cells[4];
   while (line.back() == ' ') line.pop_back();
-  return line;
+  return in_columns(std::move(line), std::move(cells));
 }
 
 /// Findings that no check shows.
@@ -100,7 +104,7 @@ Page page_of_point(const Answer& answer, const TextStyle& style) {
   const Value* checks = find(answer.findings, "checks");
   if (checks != nullptr)
     for (const auto& check : std::get<Values>(checks->held))
-      page.lines.push_back(in_columns(check_line(std::get<Members>(check.held), style.units)));
+      page.lines.push_back(check_line(std::get<Members>(check.held), style.units));
   add_findings(page, answer, style.units);
   if (const std::string line = targets(answer, style.units); !line.empty()) page.lines.push_back(line);
   return page;

@@ -6,10 +6,9 @@ namespace quillside {
 
 namespace {
 
-std::string both_units(const Measure& length) {
-  return print_length(mm(length.value), UnitSystem::inch) + " in   " +
-         print_length(mm(length.value), UnitSystem::metric);
-}
+std::string in_inch(const Measure& length) { return print_length_with_unit(mm(length.value), UnitSystem::inch); }
+std::string in_metric(const Measure& length) { return print_length(mm(length.value), UnitSystem::metric); }
+std::string both_units(const Measure& length) { return in_inch(length) + "   " + in_metric(length); }
 
 void add_rows(std::vector<PageLine>& lines, const Answer& answer, const char* name, const char* heading) {
   const Value* value = find(answer.findings, name);
@@ -17,11 +16,14 @@ void add_rows(std::vector<PageLine>& lines, const Answer& answer, const char* na
   if (rows == nullptr || rows->empty()) return;
   for (const auto& row : *rows) {
     const auto& members = std::get<std::vector<Member>>(row.held);
-    std::string first = &row == rows->data() ? heading : "";
+    const Measure& length = *find_measure(members, "length");
+    std::vector<std::string> cells{&row == rows->data() ? heading : "", find_word(members, "name"), in_inch(length),
+                                   in_metric(length)};
+    std::string first = cells[0];
     first.resize(8, ' ');
-    std::string size = find_word(members, "name");
+    std::string size = cells[1];
     size.resize(std::max<std::size_t>(size.size(), 9), ' ');
-    lines.push_back(in_columns(first + size + both_units(*find_measure(members, "length"))));
+    lines.push_back(in_columns(first + size + both_units(length), std::move(cells)));
   }
 }
 

@@ -34,7 +34,8 @@ void add_row(std::vector<PageLine>& lines, const Members& members, const std::st
   const Value* row = find(members, "row");
   const auto* fields = row == nullptr ? nullptr : std::get_if<Members>(&row->held);
   if (fields == nullptr) return;
-  for (const auto& field : *fields) lines.push_back(in_columns(indent + field.name + " = " + as_toml(field.value)));
+  for (const auto& field : *fields)
+    lines.push_back(in_columns(indent + field.name + " = " + as_toml(field.value), {field.name, as_toml(field.value)}));
 }
 
 /// A row in one line: its values in order, as typed.
@@ -56,7 +57,7 @@ void page_of_list(Page& page, const Answer& answer) {
       const auto& members = std::get<Members>(row.held);
       std::string key = "  " + word(members, "key");
       key.resize(std::max<std::size_t>(key.size() + 1, 24), ' ');
-      page.lines.push_back(in_columns(key + word(members, "name")));
+      page.lines.push_back(in_columns(key + word(members, "name"), {word(members, "key"), word(members, "name")}));
     }
   }
 }

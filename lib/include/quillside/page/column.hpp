@@ -37,16 +37,23 @@ public:
   /// Nothing at the top of a sheet.
   void gap(Length height);
   void next_sheet();
+  /// Turns to the next sheet when this one has no room for so much and a whole one has.
+  void keep_together(Length height);
   /// A box over the whole width; on the next sheet when this one has no room for it.
   Box take(Length height);
   void rule(const Pen& pen = {});
+  /// On one sheet, unless it is higher than a whole one.
   void paragraph(std::string_view text, const Lettering& lettering, const Setting& setting = {});
+  /// Rows of cells that stand under one another; where they are too wide, the widest are broken.
+  void rows(const std::vector<std::vector<std::string>>& rows, const Lettering& lettering);
   /// How high that paragraph would be.
   [[nodiscard]] Length height_of(std::string_view text, const Lettering& lettering, const Setting& setting = {}) const;
 
 private:
   [[nodiscard]] std::vector<std::string> lines_of(std::string_view text, const Lettering& lettering,
                                                   const Setting& setting) const;
+  [[nodiscard]] std::vector<Length> widths_of(const std::vector<std::vector<std::string>>& rows,
+                                              const Lettering& lettering, Length apart) const;
   [[nodiscard]] Length text_start(const Lettering& lettering, const Setting& setting) const;
 
   Canvas& canvas_;

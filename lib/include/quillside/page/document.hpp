@@ -1,10 +1,10 @@
 #pragma once
 // What the drawing program is handed: answers, the lines a person reads of the first, and the page that is wanted.
 //
-//   {"answer": RECORD, "more": [RECORD...], "text": [{"part","text","columns","number"}...],
+//   {"answer": RECORD, "more": [RECORD...], "text": [{"part","text","cells","number"}...],
 //    "page": {"kind","as","paper","units","title","asked","date","maker","read_from_mm"}}
 //
-// RECORD is an answer as render/json writes it. `more`, `read_from_mm`, `columns` and `number` may be absent.
+// RECORD is an answer as render/json writes it. `more`, `read_from_mm`, `cells` and `number` may be absent.
 
 #include <optional>
 #include <string>

@@ -17,7 +17,7 @@ namespace quillside {
 std::string json(const Answer& answer, std::optional<int> line);
 /// The record of an ask that could not be answered. \p ask is empty when even that was not known.
 std::string json(const Fault& fault, const std::string& ask, std::optional<int> line);
-/// A list of objects: part, text, and where they say something, columns and number. For the drawing program.
+/// A list of objects: part, text, and where they say something, cells and number. For the drawing program.
 std::string json(const std::vector<Line>& lines);
 /// One text, quoted.
 std::string json(std::string_view text);

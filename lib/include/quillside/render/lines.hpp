@@ -27,9 +27,9 @@ const char* name_of(Part part);
 
 struct Line {
   Part part = Part::line;
-  std::string text;     // without a line end
-  bool columns = false; // set in columns with blanks: it wants letters of one width
-  std::string number;   // of the headline: what tall digits show; empty when there is none
+  std::string text;               // without a line end
+  std::vector<std::string> cells; // of a line that stands in columns with its neighbours; empty for any other
+  std::string number;             // of the headline: what tall digits show; empty when there is none
 };
 
 /// Every line of the answer in the order it is read. The steps of `why` are not among them.
