@@ -92,21 +92,15 @@ std::vector<std::string> figures_of(const std::vector<Member>& step, UnitSystem 
   return figures;
 }
 
-/// \p lead stands before the first line; what follows is set in under its text.
-void add_wrapped(Page& page, const std::string& lead, std::string_view text) {
-  // `wrapped` eats blanks at the beginning: the lead is held open by what is no blank.
-  std::string all = wrapped(std::string(lead.size() - 1, '.') + " " + std::string(text), lead.size() + 2);
-  all.replace(0, lead.size(), lead);
-  all.pop_back(); // the page ends its lines itself
-  page.lines.push_back(std::move(all));
-}
-
-void add_step(Page& page, const std::vector<Member>& step, std::size_t number, UnitSystem units) {
-  const std::string mark = (number < 10 ? " " : "") + std::to_string(number) + "  ";
+void add_step(Page& page, const std::vector<Member>& step, UnitSystem units) {
   std::string line = find_word(step, "side") + ": " + find_word(step, "do");
   if (const std::string cutter = find_word(step, "cutter"); !cutter.empty()) line += "; " + cutter;
-  add_wrapped(page, mark, line);
-  for (const auto& figure : figures_of(step, units)) add_wrapped(page, "      ", figure);
+  page.lines.push_back(step_of_work(line));
+  for (const auto& figure : figures_of(step, units)) {
+    PageLine under("   " + figure);
+    under.indent = 5;
+    page.lines.push_back(std::move(under));
+  }
 }
 
 } // namespace
@@ -116,15 +110,14 @@ Page page_of_slot(const Answer& answer, const TextStyle& style) {
   const Measure* offset = find_measure(answer.settings, "side_offset");
   if (offset == nullptr) return page;
   page.number = length_of(*offset, style.units);
-  page.first = page.number + " each side of the middle, " + print_length(mm(2 * offset->value), style.units) +
-               " wall to wall, set from one direction";
+  page.first = page.number + " each side   " + print_length(mm(2 * offset->value), style.units) + " wall to wall";
   for (auto& line :
        {how_wide(answer, style.units), how_it_sits(answer, style.units), corner_and_time(answer, style.units)})
     if (!line.empty()) page.lines.push_back(line);
   if (const Measure* stop = find_measure(answer.settings, "depth_stop"))
     page.lines.push_back("STOP  tip " + length_of(*stop, style.units) + " down from the back");
   if (const auto* steps = list_of(answer.settings, "steps"))
-    for (std::size_t i = 0; i < steps->size(); ++i) add_step(page, members((*steps)[i]), i + 1, style.units);
+    for (const auto& step : *steps) add_step(page, members(step), style.units);
   return page;
 }
 
