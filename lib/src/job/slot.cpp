@@ -145,13 +145,11 @@ std::string in_both(Length length) {
 
 /// What the slot comes out to, against what the fit allows; says what to do where the readings cannot decide.
 void tell_doubt(const Tables& tables, Answer& answer, Telling& telling, const SlotPlan& plan, const Tightness& tight,
-                const Spread<Length>& part, const Spread<Length>& left) {
+                const Spread<Length>& part) {
   const Length setting = limit(tables.limits, "dial_setting").length;
   const Length travel = 2.0 * plan.side_offset;
-  const bool moved = travel > mm(0);
-  const SlotAsCut cut{plan.first_cut, travel, moved ? setting : mm(0),
-                      moved ? left : Spread<Length>{mm(0), mm(0), mm(0)}};
-  const Spread<Length> slot = width_as_cut(cut);
+  const bool moved = !plan.sides.empty();
+  const Spread<Length> slot = width_as_cut({plan.first_cut, travel, moved ? setting : mm(0)});
   answer.found(key::width_doubt, half_width(slot));
   const Spread<Length> sits = interference_of(part, slot);
   answer.found(key::interference, sits);
@@ -256,9 +254,9 @@ void tell_wall(const Tables& tables, Answer& answer, Telling& telling, const Slo
     const Limit& passes = limit(tables.limits, "spring_passes");
     telling.because_of_row("spring passes", std::string(passes.what), measure(passes.ratio), passes.source);
   }
-  if (!steps.wall_too_thin) return;
+  if (!plan.too_little) return;
   answer.verdict = "back off";
-  answer.reason = "what is left on each wall, " + in_both(plan.side_offset) + ", is less than this cutter cuts";
+  answer.reason = "what is left on each wall, " + in_both(plan.side_offset) + ", is less than the table can be set by";
   answer.instead = "a file or a stone along each wall, trying the part";
 }
 
@@ -291,7 +289,7 @@ Answer slot(const Tables& tables, const SlotQuestion& ask) {
   const auto& plan = std::get<SlotPlan>(planned);
   tell_plan(tables, answer, telling, ask, plan);
   const SlotSteps steps = steps_of(tables, ask, plan, shank_gauges(tables, width));
-  tell_doubt(tables, answer, telling, plan, tight, part, steps.wall_left.value_or(Spread<Length>{mm(0), mm(0), mm(0)}));
+  tell_doubt(tables, answer, telling, plan, tight, part);
   if (steps.depth_stop) answer.set(key::depth_stop, *steps.depth_stop);
   answer.set(key::steps, steps.steps);
   if (steps.passes > 0) answer.found(key::passes, static_cast<double>(steps.passes));

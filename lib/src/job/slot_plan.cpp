@@ -53,7 +53,6 @@ Spread<Length> first_cut_of(const Tables& tables, const SlotQuestion& ask, const
 
 /// Even steps from the first cut out to the wall, the last one thin.
 std::vector<SideSetting> side_settings(Length offset, Length cutter, Length last) {
-  if (!(offset > mm(0))) return {};
   if (offset <= 2.0 * last) return {{offset, offset}};
   const int rough = static_cast<int>(std::ceil((offset - last) / (cutter / 2.0)));
   std::vector<SideSetting> settings;
@@ -186,10 +185,13 @@ std::variant<SlotPlan, Unworkable> plan_slot(const Tables& tables, const SlotQue
                           ": the slot is too wide already for this fit, at most " + in_both(width.high),
                       "a looser fit, a thicker part, or a new plate with a smaller cutter"};
   plan.side_offset = cut < width.first ? side_offset({width.first, cut}) : mm(0);
-  // A measured cut that the fit takes as it is, to within what the dial can set, is not touched again.
-  plan.fits_now = plan.measured && cut >= width.low && plan.side_offset < length_limit(tables, "dial_setting");
+  // Nothing is moved by less than the dial can set: either the fit takes the cut as it is, or a file does the rest.
+  const bool less_than_a_setting = plan.side_offset < length_limit(tables, "dial_setting");
+  plan.fits_now = plan.measured && cut >= width.low && less_than_a_setting;
+  plan.too_little = cut < width.low && less_than_a_setting;
   if (plan.fits_now) plan.side_offset = mm(0);
-  plan.sides = side_settings(plan.side_offset, plan.cutter.length, length_limit(tables, "finish_left"));
+  if (!less_than_a_setting)
+    plan.sides = side_settings(plan.side_offset, plan.cutter.length, length_limit(tables, "finish_left"));
 
   const auto length = length_of(ask, wanted_length, cut);
   if (const auto* no = std::get_if<Unworkable>(&length)) return *no;

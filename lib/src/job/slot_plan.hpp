@@ -35,8 +35,9 @@ struct SlotPlan {
   NamedSize cutter;
   Spread<Length> first_cut; // measured, or the cutter and how far it may be off
   bool measured = false;
-  Length side_offset;    // the last one; 0 where the first cut is the slot
-  bool fits_now = false; // the first cut, as measured, is in the fit already
+  Length side_offset;      // the last one; 0 where the first cut is the slot
+  bool fits_now = false;   // the first cut, as measured, is in the fit already
+  bool too_little = false; // less is left on a wall than the table can be set by
   std::vector<SideSetting> sides;
   std::optional<Band<Length>> length;
   std::optional<Length> depth; // from the front, through

@@ -8,8 +8,6 @@
 #include <quillside/job/mill.hpp>
 #include <quillside/model/slot_walls.hpp>
 
-#include "mill_forces.hpp"
-
 namespace quillside {
 
 namespace {
@@ -181,10 +179,6 @@ private:
       question.depth = Typed<Length>{passes->each, std::nullopt};
       cut = mill(tables_, question);
     }
-    if (last && cut.verdict == "do not" && thinner_than_it_cuts(cut)) {
-      done_.wall_too_thin = true;
-      return;
-    }
     told(name, cut);
     Step step(last ? "last pass along each wall and end, fed against the cutter's turning: the wall at the left of the "
                      "way the cutter goes, the spindle turning clockwise seen from above"
@@ -228,12 +222,6 @@ private:
       step.add(key::positions.name, places({-*half, *half}));
       if (passes) take_time(cut, 2.0 * *half, 2 * times * passes->count);
     }
-  }
-
-  [[nodiscard]] bool thinner_than_it_cuts(const Answer& cut) const {
-    const Measure* chip = find_measure(cut.findings, key::chip_thickness.name);
-    const auto least = least_chip_of(tables_, ask_.material.value.material->metal, ask_.cutter.value->key);
-    return chip != nullptr && least && mm(chip->value) < *least;
   }
 
   void finish(const ShankGauges& gauges) {

@@ -27,7 +27,6 @@ struct SlotSteps {
   int passes = 0;                          // in depth, of the first cut; 0: the depth is not known
   Time time{};                             // in the cut; 0: the length is not known
   std::optional<Spread<Length>> wall_left; // at one wall, after the spring passes
-  bool wall_too_thin = false;              // what is left on a wall is less than the cutter cuts
 };
 /// With the first cut measured, only what is left to do.
 SlotSteps steps_of(const Tables& tables, const SlotQuestion& question, const SlotPlan& plan, const ShankGauges& gauges);

@@ -35,10 +35,8 @@ Range<Length> at_the_ends(Range<Length> interference) {
 
 Spread<Length> width_as_cut(const SlotAsCut& cut) {
   const Spread<Length> setting = give_or_take(mm(0), cut.one_setting);
-  const auto width = [&](Length first_cut, Length one, Length other, Length left) {
-    return first_cut + cut.travel + one + other - 2.0 * left;
-  };
-  return propagate(width, cut.first_cut, setting, setting, cut.left);
+  const auto width = [&](Length first_cut, Length one, Length other) { return first_cut + cut.travel + one + other; };
+  return propagate(width, cut.first_cut, setting, setting);
 }
 
 Length half_width(const Spread<Length>& spread) {

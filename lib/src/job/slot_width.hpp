@@ -31,11 +31,11 @@ Range<Length> at_the_ends(Range<Length> interference);
 /// What decides how wide the slot comes out.
 struct SlotAsCut {
   Spread<Length> first_cut;
-  Length travel;       // wall to wall
-  Length one_setting;  // how far one setting of the table may be off, either way
-  Spread<Length> left; // standing at one wall after the last pass
+  Length travel;      // wall to wall
+  Length one_setting; // how far one setting of the table may be off, either way
 };
-/// Its width, nine times in ten.
+/// Its width, nine times in ten. What the cutter's bend leaves after a spring pass is far under the error of a dial,
+/// and left out.
 Spread<Length> width_as_cut(const SlotAsCut& cut);
 
 /// The larger side of a doubt.

@@ -33,6 +33,7 @@ std::string how_it_sits(const Answer& answer, UnitSystem units) {
   const Measure* doubt = find_measure(answer.findings, "width_doubt");
   if (sits == nullptr || doubt == nullptr) return {};
   const auto side = [&](double value) {
+    if (value == 0) return std::string("size for size");
     return print_length(mm(value < 0 ? -value : value), units) + (value < 0 ? " clear" : " tight");
   };
   std::string line = "sits " + side(sits->value);
