@@ -113,6 +113,8 @@ private:
   static std::string quantity_name(Power) { return "Power"; }
   static std::string quantity_name(Stress) { return "Stress"; }
   static std::string quantity_name(Stiffness) { return "Stiffness"; }
+  static std::string quantity_name(Temperature) { return "Temperature"; }
+  static std::string quantity_name(Expansion) { return "Expansion"; }
 
   static std::string type_name(std::span<const Source>) { return "Source"; }
   static std::string type_name(std::span<const Material>) { return "Material"; }
@@ -143,6 +145,9 @@ private:
   static std::string type_name(std::span<const ToleranceClass>) { return "ToleranceClass"; }
   static std::string type_name(std::span<const FitClass>) { return "FitClass"; }
   static std::string type_name(std::span<const FitRow>) { return "FitRow"; }
+  static std::string type_name(std::span<const ExpansionRow>) { return "ExpansionRow"; }
+  static std::string type_name(std::span<const OxideColour>) { return "OxideColour"; }
+  static std::string type_name(std::span<const HeatCeiling>) { return "HeatCeiling"; }
   static std::string type_name(std::span<const Instrument>) { return "Instrument"; }
   static std::string type_name(std::span<const Sign>) { return "Sign"; }
   static std::string type_name(std::span<const Caution>) { return "Caution"; }
@@ -202,7 +207,8 @@ int compile(const std::vector<std::string>& words) {
       "fluids",           "machines",       "sizes",        "hardness",        "limits",
       "cutting_forces",   "unit_powers",    "feed_factors", "drill_forces",    "burr_sizes",
       "cutter_strengths", "end_mill_stock", "point_limits", "usual_oversizes", "tolerance_classes",
-      "fit_classes",      "fits",           "readings",     "signs",           "cautions"};
+      "fit_classes",      "fits",           "expansions",   "oxide_colours",   "heat_ceilings",
+      "readings",         "signs",          "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

@@ -419,10 +419,11 @@ TEST_CASE("tables show of a material lists the rows that answer for it, the user
 TEST_CASE("tables new: a row of every kind loads as it is") {
   const Folder folder;
   const std::vector<std::string> kinds{
-      "source",      "material",    "cutter",    "drilling_speed",  "milling_speed", "reaming_speed",
-      "burr_speed",  "speed_ratio", "chip_load", "deep_hole",       "drilling_feed", "peck",
-      "drill_point", "lip_relief",  "fluid",     "machine",         "size",          "hardness",
-      "limit",       "reading",     "caution",   "tolerance_class", "fit_class",     "fit"};
+      "source",       "material",     "cutter",    "drilling_speed",  "milling_speed", "reaming_speed",
+      "burr_speed",   "speed_ratio",  "chip_load", "deep_hole",       "drilling_feed", "peck",
+      "drill_point",  "lip_relief",   "fluid",     "machine",         "size",          "hardness",
+      "limit",        "reading",      "caution",   "tolerance_class", "fit_class",     "expansion",
+      "oxide_colour", "heat_ceiling", "fit"};
   for (const auto& kind : kinds) {
     const auto made = test::quillside("tables new " + kind);
     INFO(made.out);

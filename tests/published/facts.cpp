@@ -117,6 +117,9 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.tolerance_classes);
   sources_resolve(tables, tables.fit_classes);
   sources_resolve(tables, tables.fits);
+  sources_resolve(tables, tables.expansions);
+  sources_resolve(tables, tables.oxide_colours);
+  sources_resolve(tables, tables.heat_ceilings);
   sources_resolve(tables, tables.signs);
   sources_resolve(tables, tables.cutting_forces);
   sources_resolve(tables, tables.unit_powers);

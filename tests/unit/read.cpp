@@ -52,6 +52,8 @@ const std::vector<Reader>& all_readers() {
       {"count", [](const std::string& text) { read_count(text, "number of flutes", 1, 8); }},
       {"length range", [](const std::string& text) { read_length_range(text); }},
       {"limits of size", [](const std::string& text) { read_limits_of_size(text); }},
+      {"temperature range", [](const std::string& text) { read_temperature_range(text); }},
+      {"expansion range", [](const std::string& text) { read_expansion_range(text); }},
       {"angle range", [](const std::string& text) { read_angle_range(text); }},
       {"spindle speed range", [](const std::string& text) { read_spindle_speed_range(text); }},
       {"cutting speed range", [](const std::string& text) { read_cutting_speed_range(text); }},
@@ -635,6 +637,18 @@ TEST_CASE("limits of size carry their signs, and only 0 goes without one") {
     CHECK(fault.kind == FaultKind::word);
     CHECK_FALSE(fault.message.empty());
   }
+}
+
+TEST_CASE("heat and expansion of a table are in degrees of either scale") {
+  CHECK(read_temperature_range("0 to 100 degC").high == celsius(100));
+  CHECK(read_temperature_range("430 degF").low == fahrenheit(430));
+  CHECK_THAT(in_um_per_m_celsius(read_expansion_range("17.2 um/(m degC)").low), WithinRel(17.2, four_roundings));
+  // A microinch an inch for a degree F is 9/5 um/(m degC).
+  CHECK_THAT(in_um_per_m_celsius(read_expansion_range("9 to 9.5 uin/(in degF)").high), WithinRel(17.1, four_roundings));
+  for (const char* text : {"100", "100 C", "100 to 50 degC", "100 mm"})
+    CHECK_THROWS_AS(read_temperature_range(text), Fault);
+  for (const char* text : {"17.2", "17.2 um", "17.2 um/m", "-1 um/(m degC)"})
+    CHECK_THROWS_AS(read_expansion_range(text), Fault);
 }
 
 TEST_CASE("a power is in watts, kilowatts or horsepower") {

@@ -379,6 +379,37 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ExpansionRow>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"303\"", "key of a material, or a list of keys", true}, row.material);
+  visit(Field{"expansion", "\"17.2 um/(m degC)\"", "the mean over those degrees, or a range of it", true},
+        row.expansion);
+  visit(Field{"over", "\"0 to 100 degC\"", "from where to where it is the mean", true}, row.over);
+  visit(source_field, row.source);
+  visit(Field{"note", "\"\"", ""}, row.note);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, OxideColour>
+void fields(Row& row, V& visit) {
+  visit(Field{"metal", "[\"carbon-steel\"]", "", true, metals}, row.metal);
+  visit(Field{"heat", "\"430 degF\"", "where a bright surface takes that colour in air", true}, row.heat);
+  visit(Field{"colour", "\"pale yellow\"", "", true}, row.colour);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, HeatCeiling>
+void fields(Row& row, V& visit) {
+  visit.each(Field{"material", "\"brass\"", "key of a material, or a list of keys", true}, row.material);
+  visit.each(Field{"condition", "\"tempered\"", "absent: any", false, conditions}, row.condition);
+  visit(Field{"ceiling", "\"250 degC\"", "no hotter than this", true}, row.ceiling);
+  visit(Field{"until_tempered", "true", "holds for a hardened part until its temper is named"}, row.until_tempered);
+  visit(Field{"what", "\"its hardness from cold work\"", "what is lost past it", true}, row.what);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, Caution>
 void fields(Row& row, V& visit) {
   visit(key_field, row.key);
@@ -389,7 +420,7 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 35> kind_names{"source",         "material",
+inline constexpr std::array<std::string_view, 38> kind_names{"source",         "material",
                                                              "cutter",         "drilling_speed",
                                                              "milling_speed",  "reaming_speed",
                                                              "burr_speed",     "speed_ratio",
@@ -405,8 +436,9 @@ inline constexpr std::array<std::string_view, 35> kind_names{"source",         "
                                                              "end_mill_stock", "point_limit",
                                                              "usual_oversize", "tolerance_class",
                                                              "fit_class",      "fit",
-                                                             "reading",        "sign",
-                                                             "caution"};
+                                                             "expansion",      "oxide_colour",
+                                                             "heat_ceiling",   "reading",
+                                                             "sign",           "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -416,8 +448,8 @@ template <class T> auto members_of(T& tables) {
                   tables.lip_reliefs, tables.fluids, tables.machines, tables.sizes, tables.hardness, tables.limits,
                   tables.cutting_forces, tables.unit_powers, tables.feed_factors, tables.drill_forces,
                   tables.burr_sizes, tables.cutter_strengths, tables.end_mill_stock, tables.point_limits,
-                  tables.usual_oversizes, tables.tolerance_classes, tables.fit_classes, tables.fits, tables.readings,
-                  tables.signs, tables.cautions);
+                  tables.usual_oversizes, tables.tolerance_classes, tables.fit_classes, tables.fits, tables.expansions,
+                  tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

@@ -79,6 +79,8 @@ public:
   void operator()(const Field& field, Printed<FeedPerTooth>& m) { range(field, m, read_feed_per_tooth_range); }
   void operator()(const Field& field, Printed<Stress>& m) { range(field, m, read_stress_range); }
   void operator()(const Field& field, Printed<Stiffness>& m) { range(field, m, read_stiffness_range); }
+  void operator()(const Field& field, Printed<Temperature>& m) { range(field, m, read_temperature_range); }
+  void operator()(const Field& field, Printed<Expansion>& m) { range(field, m, read_expansion_range); }
   void operator()(const Field& field, Printed<Power>& m) { range(field, m, read_power_range); }
   void operator()(const Field& field, Printed<double>& m) {
     const bool percent = field.example.find('%') != std::string_view::npos;

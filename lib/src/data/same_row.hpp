@@ -63,6 +63,18 @@ inline bool replaces(const ToleranceClass& a, const ToleranceClass& b) {
   return a.name == b.name && same_range(a.size, b.size);
 }
 inline bool replaces(const FitClass& a, const FitClass& b) { return a.name == b.name && same_range(a.size, b.size); }
+inline bool same_heat(const Printed<Temperature>& a, const Printed<Temperature>& b) {
+  return a.range.low == b.range.low && a.range.high == b.range.high;
+}
+inline bool replaces(const ExpansionRow& a, const ExpansionRow& b) {
+  return a.material == b.material && same_heat(a.over, b.over);
+}
+inline bool replaces(const OxideColour& a, const OxideColour& b) {
+  return std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end()) && a.colour == b.colour;
+}
+inline bool replaces(const HeatCeiling& a, const HeatCeiling& b) {
+  return a.material == b.material && a.condition == b.condition && a.until_tempered == b.until_tempered;
+}
 template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
 
 } // namespace quillside

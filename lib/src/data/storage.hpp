@@ -47,6 +47,9 @@ struct Storage {
   std::vector<ToleranceClass> tolerance_classes;
   std::vector<FitClass> fit_classes;
   std::vector<FitRow> fits;
+  std::vector<ExpansionRow> expansions;
+  std::vector<OxideColour> oxide_colours;
+  std::vector<HeatCeiling> heat_ceilings;
   std::vector<Instrument> readings;
   std::vector<Sign> signs;
   std::vector<Caution> cautions;

@@ -224,6 +224,13 @@ inline WrongRow wrong_as_a_whole(const FitRow& row, std::string_view) {
              : WrongRow{"a fit gives 'fit_class' or 'interference'; one of them"};
 }
 
+inline WrongRow wrong_as_a_whole(const ExpansionRow& row, std::string_view) {
+  if (!(row.expansion.range.low > per_kelvin(0))) return {"an expansion is above 0", "expansion"};
+  return row.over.range.low < row.over.range.high
+             ? WrongRow{}
+             : WrongRow{"'over' is a range of temperatures, as \"0 to 100 degC\"", "over"};
+}
+
 /// Every limit the jobs ask for, and what its value may be.
 inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
   struct Known {
@@ -232,7 +239,7 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double least;
     double most;
   };
-  constexpr std::array<Known, 46> known{{{"band_below", false, 0.01, 1},
+  constexpr std::array<Known, 51> known{{{"band_below", false, 0.01, 1},
                                          {"band_above", false, 1, 10},
                                          {"through_overrun", true, 0, 0},
                                          {"dry_speed", false, 0.01, 1},
@@ -277,7 +284,12 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
                                          {"first_cut_doubt", true, 0, 0},
                                          {"climb_width_most", false, 0.001, 1},
                                          {"edge_burr", true, 0, 0},
-                                         {"spring_passes", false, 0, 9}}};
+                                         {"spring_passes", false, 0, 9},
+                                         {"room_temperature", false, 0, 45},
+                                         {"expansion_doubt", false, 0, 0.5},
+                                         {"heat_margin", false, 0, 100},
+                                         {"hot_clearance", true, 0, 0},
+                                         {"heat_little", true, 0, 0}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

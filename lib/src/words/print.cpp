@@ -116,6 +116,10 @@ std::string print_power(Power power) { return significant(in_watts(power), 2) + 
 
 std::string print_stress(Stress stress) { return significant(in_megapascals(stress), 2) + " MPa"; }
 
+std::string print_temperature(Temperature temperature) {
+  return fixed_decimal(in_celsius(temperature), 0) + " C (" + fixed_decimal(in_fahrenheit(temperature), 0) + " F)";
+}
+
 std::string print_time(Time time) {
   return time < seconds(90) ? significant(in_seconds(time), 2) + " s" : significant(in_minutes(time), 2) + " min";
 }

@@ -64,6 +64,12 @@ Range<Stress> read_stress_range(std::string_view text) {
 Range<Stiffness> read_stiffness_range(std::string_view text) {
   return read_range<Stiffness>(text, {"stiffness", {"2000 N/mm", "10000 lb/in"}}, stiffness_units);
 }
+Range<Temperature> read_temperature_range(std::string_view text) {
+  return read_range<Temperature>(text, {"temperature", {"250 degC", "0 to 100 degC", "450 degF"}}, temperature_units);
+}
+Range<Expansion> read_expansion_range(std::string_view text) {
+  return read_range<Expansion>(text, {"expansion", {"17.2 um/(m degC)", "9.6 uin/(in degF)"}}, expansion_units);
+}
 Range<Power> read_power_range(std::string_view text) {
   return read_range<Power>(text, {"power", {"250 W"}}, power_units);
 }

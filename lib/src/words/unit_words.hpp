@@ -44,6 +44,10 @@ inline constexpr std::array stress_units{
 constexpr Stiffness pounds_per_inch(double amount) { return pounds_force(amount) / inches(1.0); }
 inline constexpr std::array stiffness_units{UnitWord<Stiffness>{"N/mm", newtons_per_mm},
                                             UnitWord<Stiffness>{"lb/in", pounds_per_inch}};
+inline constexpr std::array temperature_units{UnitWord<Temperature>{"degC", celsius},
+                                              UnitWord<Temperature>{"degF", fahrenheit}};
+inline constexpr std::array expansion_units{UnitWord<Expansion>{"um/(m degC)", um_per_m_celsius},
+                                            UnitWord<Expansion>{"uin/(in degF)", uin_per_in_fahrenheit}};
 constexpr Hardness rockwell_c(double number) { return {number, HardnessScale::rockwell_c}; }
 constexpr Hardness rockwell_b(double number) { return {number, HardnessScale::rockwell_b}; }
 constexpr Hardness vickers(double number) { return {number, HardnessScale::vickers}; }

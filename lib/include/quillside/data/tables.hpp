@@ -12,6 +12,7 @@
 #include <quillside/data/fit_row.hpp>
 #include <quillside/data/fluid.hpp>
 #include <quillside/data/force_row.hpp>
+#include <quillside/data/heat_row.hpp>
 #include <quillside/data/hole_row.hpp>
 #include <quillside/data/limit.hpp>
 #include <quillside/data/machine.hpp>
@@ -64,6 +65,9 @@ struct Tables {
   std::span<const ToleranceClass> tolerance_classes;
   std::span<const FitClass> fit_classes;
   std::span<const FitRow> fits;
+  std::span<const ExpansionRow> expansions;
+  std::span<const OxideColour> oxide_colours;
+  std::span<const HeatCeiling> heat_ceilings;
   std::span<const Instrument> readings;
   std::span<const Sign> signs;
   std::span<const Caution> cautions;

@@ -50,6 +50,7 @@ using rim = base<rim_dimension>;
 using square_millimetre = times<millimetre, millimetre>;
 using cubic_millimetre = times<square_millimetre, millimetre>;
 using per_minute = per<turn, times<turn, minute>>;
+using per_kelvin = per<turn, times<turn, kelvin>>;
 using newton_millimetre = times<newton, millimetre>;
 /// What a force of 1 N brings to 1 mm/min in a minute: mass is no base of this system.
 using inertia = per<times<newton, times<minute, minute>>, millimetre>;
@@ -62,6 +63,8 @@ using Time = Quantity<detail::minute>;
 using Force = Quantity<detail::newton>;
 using Temperature = ScalePoint<detail::kelvin>;
 using TemperatureDifference = Quantity<detail::kelvin>;
+/// Share of a length by which it grows for a degree.
+using Expansion = Quantity<detail::per_kelvin>;
 using Angle = Quantity<detail::turn>;
 using SpindleSpeed = Quantity<detail::per<detail::turn, detail::minute>>;
 /// Angle in radians gone through in a time: what dynamics wants, and no spindle speed [rad/min].
@@ -166,6 +169,15 @@ constexpr double in_fahrenheit(Temperature temperature) {
 }
 constexpr TemperatureDifference kelvins(double amount) { return TemperatureDifference::from_value(amount); }
 constexpr double in_kelvins(TemperatureDifference difference) { return difference.value(); }
+
+constexpr Expansion per_kelvin(double amount) { return Expansion::from_value(amount); }
+constexpr double in_per_kelvin(Expansion expansion) { return expansion.value(); }
+/// Micrometres a metre for a degree Celsius, and microinches an inch for a degree Fahrenheit.
+constexpr Expansion um_per_m_celsius(double amount) { return per_kelvin(amount / 1e6); }
+constexpr Expansion uin_per_in_fahrenheit(double amount) {
+  return per_kelvin(factor::degree_fahrenheit_in_kelvin.out_of(amount / 1e6));
+}
+constexpr double in_um_per_m_celsius(Expansion expansion) { return 1e6 * expansion.value(); }
 
 // Forces and what follows from them.
 constexpr Force newtons(double amount) { return Force::from_value(amount); }

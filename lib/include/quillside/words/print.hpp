@@ -49,6 +49,8 @@ std::string print_torque(Torque torque, UnitSystem units);
 std::string print_power(Power power);
 /// 380 MPa, two figures.
 std::string print_stress(Stress stress);
+/// 260 C (500 F), whole degrees of both scales.
+std::string print_temperature(Temperature temperature);
 /// 4.0 s under a minute and a half, else 2.3 min.
 std::string print_time(Time time);
 

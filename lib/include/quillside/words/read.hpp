@@ -81,6 +81,10 @@ Range<FeedPerTooth> read_feed_per_tooth_range(std::string_view text);
 Range<Stress> read_stress_range(std::string_view text);
 /// `2000 N/mm`: what bends by 1 mm under so much.
 Range<Stiffness> read_stiffness_range(std::string_view text);
+/// `20 to 300 degC`, `450 degF`; 0 of its scale or more.
+Range<Temperature> read_temperature_range(std::string_view text);
+/// `17.2 um/(m degC)`, `9 to 9.5 uin/(in degF)`.
+Range<Expansion> read_expansion_range(std::string_view text);
 Range<Power> read_power_range(std::string_view text);
 /// `10 %` or `35 to 40 %`, as pure numbers 0.10, 0.35 to 0.40.
 Range<double> read_percent_range(std::string_view text);
