@@ -26,11 +26,12 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 10> all{{{"drill", ask_drill},
+  constexpr std::array<Named, 11> all{{{"drill", ask_drill},
                                        {"mill", ask_mill},
                                        {"burr", ask_burr},
                                        {"point", ask_point},
                                        {"grind", ask_grind},
+                                       {"fit", ask_fit},
                                        {"notch", ask_notch},
                                        {"signs", ask_signs},
                                        {"size", ask_size},

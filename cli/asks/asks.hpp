@@ -22,6 +22,7 @@ Reply ask_mill(const Call& call, const Session& session);
 Reply ask_burr(const Call& call, const Session& session);
 Reply ask_point(const Call& call, const Session& session);
 Reply ask_grind(const Call& call, const Session& session);
+Reply ask_fit(const Call& call, const Session& session);
 Reply ask_notch(const Call& call, const Session& session);
 Reply ask_signs(const Call& call, const Session& session);
 Reply ask_size(const Call& call, const Session& session);

@@ -16,6 +16,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "drill") return page_of_drill(answer, style);
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
+  if (answer.ask == "fit") return page_of_fit(answer, style);
   if (answer.ask == "grind") return page_of_grind(answer, style);
   if (answer.ask == "notch") return page_of_notch(answer, style);
   if (answer.ask == "point") return page_of_point(answer, style);
@@ -72,6 +73,7 @@ std::string shown(const Input& input, UnitSystem units) {
   if (const auto* measure = std::get_if<Measure>(&input.value.held)) {
     const std::string_view unit = measure->unit;
     if (unit == "mm") return name + " " + print_length(mm(measure->value), units);
+    if (unit == "degC") return name + " " + print_temperature(celsius(measure->value));
     if (unit == "deg") return name + " " + print_angle(degrees(measure->value));
     return name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
   }

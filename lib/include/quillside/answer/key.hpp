@@ -33,6 +33,7 @@ inline Measure measure(Stress stress) { return {in_megapascals(stress), {}, {}, 
 // Of a step of `why` only.
 inline Measure measure(Energy energy) { return {in_joules(energy), {}, {}, "J"}; }
 inline Measure measure(Compliance give) { return {in_mm_per_newton(give), {}, {}, "mm/N"}; }
+inline Measure measure(Expansion expansion) { return {in_per_kelvin(expansion), {}, {}, "1/degC"}; }
 inline Measure measure(double ratio) { return {ratio, {}, {}, "1"}; }
 
 /// The name of a member that carries one kind of quantity.
@@ -155,6 +156,12 @@ inline constexpr Key<Length> width_doubt{"width_doubt"};   // of the slot as cut
 inline constexpr Key<Length> corner_left{"corner_left"};   // along the diagonal
 inline constexpr Key<double> passes{"passes"};
 inline constexpr Key<Time> time{"time"};
+
+// Fits, and heating for them.
+inline constexpr Key<Temperature> heat_to{"heat_to"};
+inline constexpr Key<Length> gain{"gain"};
+inline constexpr Key<Length> clearance_hot{"clearance_hot"};
+inline constexpr Key<Temperature> heat_limit{"heat_limit"};
 
 // Signs, and other lists of rows.
 inline constexpr ListKey rows{"rows"};
