@@ -55,6 +55,7 @@ std::optional<std::string> variable(const char* name) {
 
 Console terminal() {
   std::signal(SIGPIPE, SIG_IGN);
+  std::signal(SIGXFSZ, SIG_IGN); // a file that may not grow so far is a write that fails
   return {read_line, [](std::string_view text) { write_all(STDOUT_FILENO, text); },
           [](std::string_view text) {
             try {

@@ -34,6 +34,10 @@ inline Ran run_words(const std::vector<std::string>& words, const Surroundings& 
   console.err = [&](std::string_view text) { ran.err += text; };
   console.env = [&](const char* name) -> std::optional<std::string> {
     const auto found = around.variables.find(name);
+#ifdef QUILLSIDE_DRAWING
+    // This process is not the tool: nothing lies beside it.
+    if (found == around.variables.end() && std::string_view(name) == "QUILLSIDE_DRAW") return QUILLSIDE_DRAWING;
+#endif
     return found == around.variables.end() ? std::nullopt : std::optional(found->second);
   };
   ran.exit = cli::run(words, console);

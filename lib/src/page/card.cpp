@@ -105,12 +105,25 @@ private:
   }
 
   void headline(const Line& line) {
-    if (document_.answer.verdict == "do not") {
+    if (line.text.find('\n') != std::string::npos) {
+      as_typed(line.text);
+    } else if (document_.answer.verdict == "do not") {
       refusal(line.text);
     } else if (!line.number.empty() && line.text.starts_with(line.number)) {
       number(line);
     } else {
       column_.paragraph(joined(pieces_of(line.text), 0), letter(mm(4.6), Weight::bold));
+    }
+  }
+
+  /// Lines of a file, in letters of one width.
+  void as_typed(const std::string& text) {
+    Lettering even = letter(mm(1.9));
+    even.face = Face::columns;
+    for (std::size_t from = 0; from < text.size();) {
+      const std::size_t to = std::min(text.find('\n', from), text.size());
+      column_.paragraph(text.substr(from, to - from), even, {.hanging = space(6)});
+      from = to + 1;
     }
   }
 
