@@ -33,6 +33,7 @@ Reply reply_to(const Call& call, const Session& session) {
                                        {"grind", ask_grind},
                                        {"fit", ask_fit},
                                        {"notch", ask_notch},
+                                       {"gauge", ask_gauge},
                                        {"signs", ask_signs},
                                        {"size", ask_size},
                                        {"slot", ask_slot},

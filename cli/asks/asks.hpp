@@ -21,6 +21,7 @@ Reply ask_drill(const Call& call, const Session& session);
 Reply ask_mill(const Call& call, const Session& session);
 Reply ask_burr(const Call& call, const Session& session);
 Reply ask_point(const Call& call, const Session& session);
+Reply ask_gauge(const Call& call, const Session& session);
 Reply ask_grind(const Call& call, const Session& session);
 Reply ask_fit(const Call& call, const Session& session);
 Reply ask_notch(const Call& call, const Session& session);

@@ -46,6 +46,7 @@ inline const std::vector<std::string>& every_ask() {
       "grind 1/4 1018 --way cone",
       "grind 1/4 1018 --fence 59 --table-tilt 17",
       "notch hex hex",
+      "gauge --angles 118,135",
       "signs squeal",
       "signs",
       "size no30",

@@ -6,13 +6,13 @@
 #include <quillside/page/column.hpp>
 
 #include "card_drawing.hpp"
+#include "foot.hpp"
 
 namespace quillside::page {
 
 namespace {
 
-constexpr Margins margins{mm(9), mm(9), mm(15)};
-constexpr Length foot_at = mm(12.5); // from the lower edge of the sheet to the line over the foot
+constexpr Margins margins{mm(9), mm(9), foot_height + mm(2.5)};
 
 /// Pieces of a line that stand apart by two blanks or more.
 std::vector<std::string> pieces_of(const std::string& text) {
@@ -62,7 +62,7 @@ public:
       column_.next_sheet();
       drawing->draw(canvas_, column_.take(column_.whole_room()), document_);
     }
-    feet();
+    draw_feet(canvas_, document_, margins, "card");
     return std::move(canvas_);
   }
 
@@ -233,31 +233,6 @@ private:
   void picture(const CardDrawing& drawing) {
     column_.gap(space(1.5));
     drawing.draw(canvas_, column_.take(std::min(drawing.height, column_.whole_room())), document_);
-  }
-
-  /// On every sheet: the ask as typed, the day, which sheet of how many.
-  void feet() {
-    const Lettering small{least_letters};
-    const Sheet sheet = canvas_.sheet();
-    const Length right = sheet.width - margins.side;
-    for (int number = 0; number < canvas_.sheets(); ++number) {
-      canvas_.turn_to(number);
-      const Length top = sheet.height - foot_at;
-      canvas_.line({margins.side, top}, {right, top}, {mm(0.2)});
-      const std::string day =
-          document_.page.date +
-          (canvas_.sheets() > 1 ? "   card " + std::to_string(number + 1) + " of " + std::to_string(canvas_.sheets())
-                                : "");
-      canvas_.letters({right, top + mm(3.4)}, day, small, {Across::right});
-      const Length width = right - margins.side - canvas_.width_of(day, small) - mm(4);
-      auto asked = canvas_.broken(document_.page.asked, small, width);
-      if (asked.size() > 2) {
-        asked.resize(2);
-        asked[1] += " ...";
-      }
-      for (std::size_t i = 0; i < asked.size(); ++i)
-        canvas_.letters({margins.side, top + mm(3.4) + static_cast<double>(i) * mm(3.1)}, asked[i], small);
-    }
   }
 
   static constexpr std::array<std::string_view, 13> numbers_{"1", "2", "3",  "4",  "5",  "6", "7",

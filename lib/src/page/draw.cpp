@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include <quillside/page/card.hpp>
+#include <quillside/page/gauge.hpp>
 
 namespace quillside::page {
 
@@ -14,7 +15,7 @@ struct Kind {
   std::string_view name;
   Canvas (*draw)(const Document&);
 };
-constexpr std::array<Kind, 1> kinds{{{"card", draw_card}}};
+constexpr std::array<Kind, 2> kinds{{{"card", draw_card}, {"gauge", draw_gauge}}};
 
 } // namespace
 

@@ -17,6 +17,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
   if (answer.ask == "fit") return page_of_fit(answer, style);
+  if (answer.ask == "gauge") return page_of_gauge(answer, style);
   if (answer.ask == "grind") return page_of_grind(answer, style);
   if (answer.ask == "notch") return page_of_notch(answer, style);
   if (answer.ask == "point") return page_of_point(answer, style);

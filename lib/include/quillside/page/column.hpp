@@ -12,6 +12,7 @@ struct Margins {
   Length side{};
   Length top{};
   Length bottom{};
+  Length gutter{}; // on the left, besides side
 };
 
 /// How a paragraph stands in its column.
@@ -26,8 +27,8 @@ class Column {
 public:
   Column(Canvas& canvas, const Margins& margins);
 
-  [[nodiscard]] Length left() const { return margins_.side; }
-  [[nodiscard]] Length width() const { return canvas_.sheet().width - 2.0 * margins_.side; }
+  [[nodiscard]] Length left() const { return margins_.side + margins_.gutter; }
+  [[nodiscard]] Length width() const { return canvas_.sheet().width - 2.0 * margins_.side - margins_.gutter; }
   /// Where the next thing begins, from the top of the sheet.
   [[nodiscard]] Length down() const { return down_; }
   [[nodiscard]] Length room() const { return canvas_.sheet().height - margins_.bottom - down_; }
@@ -37,6 +38,8 @@ public:
   /// Nothing at the top of a sheet.
   void gap(Length height);
   void next_sheet();
+  /// On this sheet.
+  void go_down_to(Length down) { down_ = down; }
   /// Turns to the next sheet when this one has no room for so much and a whole one has.
   void keep_together(Length height);
   /// A box over the whole width; on the next sheet when this one has no room for it.
