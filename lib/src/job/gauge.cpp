@@ -92,7 +92,8 @@ std::optional<Angle> tilt_by_grind(const Tables& tables, const NamedSize& drill,
   }
 }
 
-void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const GaugeQuestion& ask, Angle first) {
+void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const GaugeQuestion& ask,
+                const std::vector<Angle>& angles) {
   if (ask.table_tilt) {
     const Angle tilt = ask.table_tilt->value;
     if (tilt < least_tilt || tilt > most_tilt)
@@ -103,13 +104,17 @@ void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const Ga
     return;
   }
   const NamedSize drill{"1/4", inches(1, 4)};
-  const auto tilt = tilt_by_grind(tables, drill, first);
-  if (!tilt || *tilt < least_tilt || *tilt > most_tilt) return;
-  answer.input("size", Typed<Length>{drill.length, std::nullopt});
-  answer.input("table_tilt", Typed<Angle>{*tilt, std::nullopt});
-  answer.found(key::wedge, wedge_of(*tilt));
-  telling.because_of_law("table tilt", facet_fence_law, measure(*tilt));
-  telling.flag("tilt-taken");
+  for (const auto angle : angles) {
+    const auto tilt = tilt_by_grind(tables, drill, angle);
+    if (!tilt || *tilt < least_tilt || *tilt > most_tilt) continue;
+    answer.input("size", Typed<Length>{drill.length, std::nullopt});
+    answer.input("table_tilt", Typed<Angle>{*tilt, std::nullopt});
+    answer.found(key::wedge, wedge_of(*tilt));
+    telling.because_of_law("table tilt", facet_fence_law, measure(*tilt));
+    telling.word("angle", print_angle(angle));
+    telling.flag("tilt-taken");
+    return;
+  }
 }
 
 /// Two figures laid flat to flat, and the angle between them.
@@ -143,7 +148,7 @@ Answer gauge(const Tables& tables, const GaugeQuestion& ask) {
   answer.found(key::ruler_length, ruler);
   answer.found(key::file, ask.file ? Value(*ask.file) : Value{});
   answer.found(key::gauges, gauges_of(angles));
-  tell_wedge(telling, answer, tables, ask, angles.front());
+  tell_wedge(telling, answer, tables, ask, angles);
   answer.found(key::pairs, pairs_of(telling));
   telling.cautions({});
   return answer;

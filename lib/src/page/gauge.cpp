@@ -24,6 +24,7 @@ constexpr Pen cut{mm(0.2)};              // what is cut out
 constexpr Pen thin{mm(0.12)};            // what is read
 constexpr Pen dashed{mm(0.15), 0, true}; // what is neither
 constexpr Lettering small{mm(2)};
+constexpr Lettering small_strong{small.height, Weight::bold};
 constexpr Lettering strong{mm(2.4), Weight::bold};
 
 Angle angle_of(const Members& members, const char* name) { return degrees(find_measure(members, name)->value); }
@@ -155,7 +156,7 @@ void draw_disk(Canvas& canvas, Spot at) {
 
 // --- Two figures flat to flat ---
 
-constexpr Sheet pairs_room{mm(86), mm(42)};
+constexpr Sheet pairs_room{mm(86), mm(38)};
 
 /// A regular figure on one side of it. \param turn of each corner, against the clock: the figure lies on that side
 std::vector<Spot> figure_on(Spot start, Length flat, Angle direction, int sides, double turn) {
@@ -174,7 +175,7 @@ void draw_pair(Canvas& canvas, Spot at, const Members& pair) {
   const long other = std::get<long>(find(pair, "other_sides")->held);
   const Length flat = mm(9);
   // The flat they share stands upright; its upper corner is that of the notch.
-  const Spot corner{at.right + mm(22), at.down + mm(13)};
+  const Spot corner{at.right + mm(22), at.down + mm(11)};
   const Spot lower{corner.right, corner.down + flat};
   canvas.outline(figure_on(lower, flat, turns(0.25), static_cast<int>(sides), 1), cut);
   canvas.outline(figure_on(lower, flat, turns(0.25), static_cast<int>(other), -1), cut);
@@ -183,7 +184,7 @@ void draw_pair(Canvas& canvas, Spot at, const Members& pair) {
       turns(0.25) + 0.5 * (turns(1.0 / static_cast<double>(sides)) - turns(1.0 / static_cast<double>(other)));
   canvas.letters(from(corner, mm(5.5), middle), lettered(angle_of(pair, "notch_angle")), strong,
                  {Across::centre, Along::middle});
-  canvas.letters({at.right, at.down + mm(36)}, name_of_figure(sides) + " and " + name_of_figure(other), small);
+  canvas.letters({at.right, at.down + mm(33)}, name_of_figure(sides) + " and " + name_of_figure(other), small);
 }
 
 void draw_pairs(Canvas& canvas, Spot at, const Values& pairs) {
@@ -210,7 +211,6 @@ public:
     row_ = std::max(row_, room.height);
     return at;
   }
-  [[nodiscard]] Length below() const { return at_.down + row_; }
 
 private:
   [[nodiscard]] Length bottom() const { return canvas_.sheet().height - margins.bottom; }
@@ -225,13 +225,44 @@ private:
   Length row_{};
 };
 
-void draw_cautions(Column& column, const Document& document) {
-  column.gap(mm(2));
+// --- The cautions, in the room beside the disk ---
+
+constexpr double leading = 1.6;
+constexpr Length words_width = mm(84);
+
+/// Lines with the bold words that some begin with.
+struct Words {
+  std::string lead;
+  std::vector<std::string> lines;
+};
+
+std::vector<Words> cautions_of(const Canvas& canvas, const Document& document) {
+  std::vector<Words> all;
   for (const auto& line : document.text) {
-    const bool care = line.part == Part::care;
-    if (line.part == Part::danger || care || line.part == Part::note)
-      column.paragraph(line.text, small, {.lead = line.part == Part::danger ? "DANGER" : care ? "Care" : "Note"});
-    if (line.part == Part::taken) column.paragraph(line.text, {least_gauge_letters}, {.hanging = mm(3)});
+    const std::string lead = line.part == Part::danger ? "DANGER" : line.part == Part::care ? "Care" : "Note";
+    if (line.part == Part::danger || line.part == Part::care || line.part == Part::note)
+      all.push_back({lead, canvas.broken(line.text, small, words_width - canvas.width_of("DANGER ", small_strong))});
+    if (line.part == Part::taken) all.push_back({"", canvas.broken(line.text, small, words_width)});
+  }
+  return all;
+}
+
+Length height_of(const std::vector<Words>& all) {
+  Length height{};
+  for (const auto& words : all)
+    height = height + (static_cast<double>(words.lines.size()) * leading + 0.4) * small.height;
+  return height;
+}
+
+void draw_cautions(Canvas& canvas, Spot at, const std::vector<Words>& all) {
+  const Length start = canvas.width_of("DANGER ", small_strong);
+  for (const auto& words : all) {
+    if (!words.lead.empty()) canvas.letters({at.right, at.down + small.height}, words.lead, small_strong);
+    for (const auto& line : words.lines) {
+      canvas.letters({words.lead.empty() ? at.right : at.right + start, at.down + small.height}, line, small);
+      at.down = at.down + leading * small.height;
+    }
+    at.down = at.down + 0.4 * small.height;
   }
 }
 
@@ -254,16 +285,17 @@ void draw_rulers(Canvas& canvas, Length length) {
 Canvas draw_gauge(const Document& document) {
   const Members& found = document.answer.findings;
   Canvas canvas(find_paper(document.page.paper).whole);
-  Column column(canvas, margins);
+  const Column column(canvas, margins);
   Shelves shelves(canvas, column);
   for (const auto& gauge : std::get<Values>(find(found, "gauges")->held))
     draw_one(canvas, shelves.take(gauge_room), members_of(gauge));
   if (const Value* wedge = find(found, "wedge"))
     draw_wedge(canvas, shelves.take(wedge_room(members_of(*wedge))), members_of(*wedge));
   draw_disk(canvas, shelves.take(disk_room));
-  draw_pairs(canvas, shelves.take(pairs_room), std::get<Values>(find(found, "pairs")->held));
-  column.go_down_to(shelves.below());
-  draw_cautions(column, document);
+  const auto cautions = cautions_of(canvas, document);
+  const Spot beside = shelves.take({pairs_room.width, pairs_room.height + height_of(cautions)});
+  draw_pairs(canvas, beside, std::get<Values>(find(found, "pairs")->held));
+  draw_cautions(canvas, {beside.right, beside.down + pairs_room.height}, cautions);
   draw_rulers(canvas, length_of(found, "ruler_length"));
   draw_feet(canvas, document, margins, "sheet");
   return canvas;

@@ -4,7 +4,7 @@
 // print.
 //
 // The answer says which and how large; page/gauge draws them. Where no tilt is named it is that of `grind` for a 1/4 in
-// drill with one flat a lip, ground to the first angle; where grind has none, there is no wedge.
+// drill with one flat a lip, ground to the first of the angles that grind answers; where there is none, no wedge.
 // Leaves out: how far paper stretches as it is printed, glued and cut. The rulers tell the first; the rest is a hand's.
 
 #include <vector>

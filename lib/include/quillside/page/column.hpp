@@ -38,8 +38,6 @@ public:
   /// Nothing at the top of a sheet.
   void gap(Length height);
   void next_sheet();
-  /// On this sheet.
-  void go_down_to(Length down) { down_ = down; }
   /// Turns to the next sheet when this one has no room for so much and a whole one has.
   void keep_together(Length height);
   /// A box over the whole width; on the next sheet when this one has no room for it.
