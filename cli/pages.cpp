@@ -75,7 +75,8 @@ std::string man_page() {
   page += ".SH FILES\n.TP\n.I $XDG_CONFIG_HOME/quillside/tables/*.toml\nTables that go over the built\\-in ones.\n"
           ".TP\n.I $XDG_CONFIG_HOME/quillside/settings.toml\nunits, machine, paper.\n";
   page += ".SH ENVIRONMENT\n.TP\n.B QUILLSIDE_TABLES\nTable files or folders, parted by colons.\n.TP\n.B NO_COLOR\nNo "
-          "bold text.\n";
+          "bold text.\n.TP\n.B QUILLSIDE_DRAW\nThe drawing program, where it is neither beside this one nor "
+          "installed.\n.TP\n.B SOURCE_DATE_EPOCH\nThe day in the foot of a picture, in seconds.\n";
   page += ".SH EXIT STATUS\n0 answered; 1 answered with DO NOT; 2 the words were wrong or contradict; 3 a table or "
           "settings file is\n"
           "wrong; 4 a file or stream could not be read or written; 5 a fault of the program.\n";
@@ -95,7 +96,7 @@ std::string bash_completion() {
     if (const std::string words = choices(flag.value); !words.empty())
       script +=
           "    --" + std::string(flag.name) + ") COMPREPLY=($(compgen -W \"" + words + "\" -- \"$word\")); return ;;\n";
-  script += "    --tables) COMPREPLY=($(compgen -f -- \"$word\")); return ;;\n  esac\n";
+  script += "    --tables|--card|--out) COMPREPLY=($(compgen -f -- \"$word\")); return ;;\n  esac\n";
   script += "  if [ \"$COMP_CWORD\" = 1 ]; then COMPREPLY=($(compgen -W \"" + names +
             " --help --version\" -- \"$word\")); return; fi\n";
   script += "  case ${COMP_WORDS[1]} in\n";

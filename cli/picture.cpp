@@ -74,14 +74,13 @@ std::string quoted(const std::string& word) {
 
 /// The ask as typed, without what says how it is drawn.
 std::string asked(const std::vector<std::string>& words) {
+  constexpr std::array<std::string_view, 4> of_pictures{"--card", "--out", "--as", "--paper"};
   std::vector<std::string> kept{"quillside"};
   for (std::size_t i = 0; i < words.size(); ++i) {
-    const bool of_picture = words[i] == "--card" || words[i] == "--as" || words[i] == "--paper";
-    if (of_picture) ++i;
-    if (of_picture || words[i].starts_with("--card=") || words[i].starts_with("--as=") ||
-        words[i].starts_with("--paper="))
-      continue;
-    kept.push_back(quoted(words[i]));
+    const std::string flag = words[i].substr(0, words[i].find('='));
+    const bool of_picture = std::find(of_pictures.begin(), of_pictures.end(), flag) != of_pictures.end();
+    if (!of_picture) kept.push_back(quoted(words[i]));
+    if (of_picture && flag == words[i]) ++i; // its value is the next word
   }
   return joined(kept);
 }

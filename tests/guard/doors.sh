@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# Two libraries have one door each: the units library is included by quantity/quantity.hpp alone, the table reader by
-# lib/src/data alone, and there by no header that is installed.
+# Libraries have one door each: the units library is included by quantity/quantity.hpp alone, the table reader by
+# lib/src/data alone, the drawing libraries and the document reader by lib/src/page and the drawing program alone, so that
+# no header that is installed wants them and the tool is not linked to them.
 # usage: doors.sh ROOT
 set -u
 cd "$1" || exit 2
@@ -21,5 +22,7 @@ door() {
 }
 door boost/units 'boost/units' 'lib/include/quillside/quantity/quantity\.hpp' 'lib/include/quillside/quantity/quantity.hpp'
 door toml++ 'toml(\+\+|plusplus|\.h)' 'lib/src/data/[^/:]*' 'lib/src/data'
-[ $faults -eq 0 ] && echo "both doors are kept"
+door cairo '(cairo|pango|glib)' '(lib/src/page/[^/:]*|cli/draw_main\.cpp)' 'lib/src/page'
+door nlohmann 'nlohmann' 'lib/src/page/[^/:]*' 'lib/src/page'
+[ $faults -eq 0 ] && echo "every door is kept"
 exit $faults

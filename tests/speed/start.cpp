@@ -1,6 +1,7 @@
-// What one ask costs from the shell: the built tool against /bin/true, each started anew, in turns, 50 times. The
-// median of the ratios of neighbours is judged, so that a busy machine slows both or is outvoted.
-// usage: start [--most RATIO] TOOL WORD...
+// What one ask costs from the shell: the built tool against /bin/true, or against the program that is named, each
+// started anew, in turns, 50 times. The median of the ratios of neighbours is judged, so that a busy machine slows both
+// or is outvoted.
+// usage: start [--most RATIO] [--against PROGRAM] TOOL WORD...
 
 #include <algorithm>
 #include <array>
@@ -52,16 +53,19 @@ double median(std::vector<double> values) {
 } // namespace
 
 int main(int count, char** words) {
-  const bool told = count > 3 && std::string_view(words[1]) == "--most";
-  const double most = told ? std::atof(words[2]) : usual_most;
-  const int first = told ? 3 : 1;
+  double most = usual_most;
+  std::vector<char*> least{const_cast<char*>("/bin/true"), nullptr};
+  int first = 1;
+  for (; first + 1 < count && std::string_view(words[first]).starts_with("--"); first += 2) {
+    if (std::string_view(words[first]) == "--most") most = std::atof(words[first + 1]);
+    if (std::string_view(words[first]) == "--against") least[0] = words[first + 1];
+  }
   if (count <= first) {
-    std::puts("usage: start [--most RATIO] TOOL WORD...");
+    std::puts("usage: start [--most RATIO] [--against PROGRAM] TOOL WORD...");
     return 2;
   }
   std::vector<char*> ask(words + first, words + count);
   ask.push_back(nullptr);
-  const std::vector<char*> nothing{const_cast<char*>("/bin/true"), nullptr};
 
   std::vector<double> ratios;
   std::vector<double> times;
@@ -69,7 +73,7 @@ int main(int count, char** words) {
     double tool = 0;
     double base = 0;
     if (pair % 2 == 0) tool = run(ask);
-    base = run(nothing);
+    base = run(least);
     if (pair % 2 != 0) tool = run(ask);
     if (pair < 0) continue;
     ratios.push_back(tool / base);
@@ -77,6 +81,6 @@ int main(int count, char** words) {
   }
   const double ratio = median(ratios);
   std::printf("  %.2f ms from start to end\n", 1e3 * median(times));
-  std::printf("one ask against /bin/true: ratio %.2f (at most %.1f)\n", ratio, most);
+  std::printf("one ask against %s: ratio %.2f (at most %.1f)\n", least[0], ratio, most);
   return ratio <= most ? 0 : 1;
 }

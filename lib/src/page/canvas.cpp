@@ -6,6 +6,7 @@
 #include <functional>
 #include <map>
 #include <stdexcept>
+#include <tuple>
 #include <utility>
 
 #include <pango/pangocairo.h>
@@ -34,7 +35,6 @@ struct GObjectUnref {
 struct FreeDescription {
   void operator()(PangoFontDescription* description) const { pango_font_description_free(description); }
 };
-using FontMap = std::unique_ptr<PangoFontMap, GObjectUnref>;
 using Context = std::unique_ptr<PangoContext, GObjectUnref>;
 using Font = std::unique_ptr<PangoFont, GObjectUnref>;
 using Layout = std::shared_ptr<PangoLayout>;
@@ -48,12 +48,16 @@ std::string shown(std::string_view text) {
   return plain;
 }
 
-Description description_of(Face face, Weight weight, double size_in_points) {
+/// Every text is set in letters of this size and drawn larger or smaller: finding a font of another size costs more
+/// than setting a line of it.
+constexpr double set_size = 20; // points
+
+Description description_of(Face face, Weight weight) {
   Description description(pango_font_description_new());
   pango_font_description_set_family_static(description.get(), family_of(face));
   pango_font_description_set_weight(description.get(),
                                     weight == Weight::bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
-  pango_font_description_set_absolute_size(description.get(), size_in_points * PANGO_SCALE);
+  pango_font_description_set_absolute_size(description.get(), set_size * PANGO_SCALE);
   return description;
 }
 
@@ -66,8 +70,9 @@ Description description_of(Face face, Weight weight, double size_in_points) {
 }
 
 /// Letters measured and set the same on every kind of picture: no fitting to a grid of dots.
-Context context_of(PangoFontMap* fonts) {
-  Context context(pango_font_map_create_context(fonts));
+Context context_of_letters() {
+  // The thread's own map of fonts: a second canvas finds them loaded.
+  Context context(pango_font_map_create_context(pango_cairo_font_map_get_default()));
   pango_cairo_context_set_resolution(context.get(), 72);
   const std::unique_ptr<cairo_font_options_t, decltype(&cairo_font_options_destroy)> options(
       cairo_font_options_create(), cairo_font_options_destroy);
@@ -103,48 +108,62 @@ Spot on_circle(Spot centre, Length radius, Angle at) {
   return {centre.right + radius * cosine(at), centre.down - radius * sine(at)};
 }
 
+/// A line of letters as it is set, before it is drawn larger or smaller.
+struct SetLine {
+  Layout layout;
+  PangoRectangle ink{};
+  PangoRectangle logical{};
+};
+
 } // namespace
 
 struct Canvas::Inside {
   using Stroke = std::function<void(cairo_t*)>;
 
   Sheet paper;
-  FontMap fonts{pango_cairo_font_map_new()};
-  Context context = context_of(fonts.get());
-  mutable std::map<std::pair<Face, Weight>, double> capitals; // height of a capital over the size of its font
+  Context context = context_of_letters();
+  mutable std::map<std::pair<Face, Weight>, Length> capitals; // height of a capital of the size that lines are set in
+  mutable std::map<std::tuple<std::string, Face, Weight>, SetLine> set_lines;
   std::vector<std::vector<Stroke>> sheets{1};
   int at = 0;
   std::vector<TextDrawn> texts;
   std::vector<LineDrawn> lines;
 
-  [[nodiscard]] Layout layout(std::string_view text, Face face, Weight weight, double size) const {
+  [[nodiscard]] Layout layout(std::string_view text, Face face, Weight weight) const {
     Layout made(pango_layout_new(context.get()), GObjectUnref{});
-    pango_layout_set_font_description(made.get(), description_of(face, weight, size).get());
+    pango_layout_set_font_description(made.get(), description_of(face, weight).get());
     const std::string plain = shown(text);
     pango_layout_set_text(made.get(), plain.data(), static_cast<int>(plain.size()));
     return made;
   }
 
-  [[nodiscard]] double capital_of(Face face, Weight weight) const {
+  /// Set once, however often it is measured and drawn.
+  [[nodiscard]] const SetLine& set_line(std::string_view text, const Lettering& lettering) const {
+    const auto [known, is_new] = set_lines.try_emplace({std::string(text), lettering.face, lettering.weight});
+    SetLine& line = known->second;
+    if (is_new) {
+      line.layout = layout(text, lettering.face, lettering.weight);
+      pango_layout_line_get_extents(pango_layout_get_line_readonly(line.layout.get(), 0), &line.ink, &line.logical);
+    }
+    return line;
+  }
+
+  [[nodiscard]] Length capital_of(Face face, Weight weight) const {
     const auto known = capitals.find({face, weight});
     if (known != capitals.end()) return known->second;
-    constexpr double size = 100;
-    const Font font(pango_context_load_font(context.get(), description_of(face, weight, size).get()));
+    const Font font(pango_context_load_font(context.get(), description_of(face, weight).get()));
     if (font == nullptr) font_missing(face);
     const Description is(pango_font_describe(font.get()));
     const char* family = pango_font_description_get_family(is.get());
     if (family == nullptr || std::string_view(family) != family_of(face)) font_missing(face);
-    PangoRectangle ink{};
-    pango_layout_line_get_extents(pango_layout_get_line_readonly(layout("H", face, weight, size).get(), 0), &ink,
-                                  nullptr);
-    const double share = static_cast<double>(ink.height) / PANGO_SCALE / size;
-    capitals[{face, weight}] = share;
-    return share;
+    const Length height = from_pango(set_line("H", {mm(1), weight, face}).ink.height);
+    capitals[{face, weight}] = height;
+    return height;
   }
 
-  [[nodiscard]] Layout layout(std::string_view text, const Lettering& lettering) const {
-    return layout(text, lettering.face, lettering.weight,
-                  points(lettering.height) / capital_of(lettering.face, lettering.weight));
+  /// How many times as large as it is set.
+  [[nodiscard]] double times(const Lettering& lettering) const {
+    return lettering.height / capital_of(lettering.face, lettering.weight);
   }
 
   void draw(Stroke stroke) { sheets[static_cast<std::size_t>(at)].push_back(std::move(stroke)); }
@@ -235,14 +254,13 @@ void Canvas::turn_to(int number) {
 }
 
 Length Canvas::width_of(std::string_view text, const Lettering& lettering) const {
-  PangoRectangle logical{};
-  pango_layout_get_extents(inside_->layout(text, lettering).get(), nullptr, &logical);
-  return from_pango(logical.width);
+  const double times = inside_->times(lettering);
+  return times * from_pango(inside_->set_line(text, lettering).logical.width);
 }
 
 std::vector<std::string> Canvas::broken(std::string_view text, const Lettering& lettering, Length width) const {
-  const Layout layout = inside_->layout(text, lettering);
-  pango_layout_set_width(layout.get(), static_cast<int>(points(width) * PANGO_SCALE));
+  const Layout layout = inside_->layout(text, lettering.face, lettering.weight);
+  pango_layout_set_width(layout.get(), static_cast<int>(points(width) / inside_->times(lettering) * PANGO_SCALE));
   pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
   std::vector<std::string> all;
   const std::string whole = pango_layout_get_text(layout.get());
@@ -257,24 +275,25 @@ std::vector<std::string> Canvas::broken(std::string_view text, const Lettering& 
 }
 
 Box Canvas::letters(Spot at, std::string_view text, const Lettering& lettering, const Hold& hold) {
-  const Layout layout = inside_->layout(text, lettering);
-  PangoRectangle ink{};
-  PangoRectangle logical{};
-  pango_layout_line_get_extents(pango_layout_get_line_readonly(layout.get(), 0), &ink, &logical);
+  const double times = inside_->times(lettering);
+  const SetLine& set = inside_->set_line(text, lettering);
   const double back = hold.across == Across::left ? 0 : hold.across == Across::centre ? 0.5 : 1;
   const double lower = hold.along == Along::foot ? 0 : hold.along == Along::middle ? 0.5 : 1;
-  const Length start = -back * from_pango(logical.width);
+  const Length start = -back * times * from_pango(set.logical.width);
   const Length foot = lower * lettering.height;
-  inside_->draw([=](cairo_t* cairo) {
+  inside_->draw([=, layout = set.layout](cairo_t* cairo) {
     cairo_save(cairo);
     set_grey(cairo, lettering.grey);
     cairo_translate(cairo, points(at.right), points(at.down));
     cairo_rotate(cairo, -in_radians(hold.turned));
-    cairo_move_to(cairo, points(start), points(foot));
+    cairo_translate(cairo, points(start), points(foot));
+    cairo_scale(cairo, times, times);
+    cairo_move_to(cairo, 0, 0);
     pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(layout.get(), 0));
     cairo_restore(cairo);
   });
-  const Box flat{start + from_pango(ink.x), foot + from_pango(ink.y), from_pango(ink.width), from_pango(ink.height)};
+  const Box flat{start + times * from_pango(set.ink.x), foot + times * from_pango(set.ink.y),
+                 times * from_pango(set.ink.width), times * from_pango(set.ink.height)};
   Spot least{mm(1e9), mm(1e9)};
   Spot most{mm(-1e9), mm(-1e9)};
   for (const auto& corner : corners_of(flat)) {

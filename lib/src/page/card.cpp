@@ -249,12 +249,19 @@ private:
 } // namespace
 
 Canvas draw_card(const Document& document) {
-  // As large as one card bears: it is read at arm's length.
-  for (const double scale : {1.35, 1.2, 1.1, 1.0, 0.92, 0.85}) {
-    Canvas card = Card(document, scale).draw();
-    if (card.sheets() == 1) return card;
-  }
-  return Card(document, 1).draw();
+  // As large as one card bears, since it is read at arm's length; smaller where that spares a second one. Each try
+  // costs as much as the card, so the tries halve what is left to choose from.
+  const auto at = [&](double scale) { return Card(document, scale).draw(); };
+  const auto first_on_one = [&](Canvas otherwise, std::initializer_list<double> scales) {
+    for (const double scale : scales)
+      if (Canvas card = at(scale); card.sheets() == 1) return card;
+    return otherwise;
+  };
+  Canvas usual = at(1);
+  if (usual.sheets() > 1) return first_on_one(std::move(usual), {0.85});
+  Canvas large = at(1.2);
+  if (large.sheets() > 1) return first_on_one(std::move(usual), {1.1});
+  return first_on_one(std::move(large), {1.35});
 }
 
 } // namespace quillside::page

@@ -1,0 +1,1 @@
+#include <toml++/toml.h>

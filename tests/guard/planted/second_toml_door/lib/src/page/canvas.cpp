@@ -1,0 +1,3 @@
+#include <pango/pangocairo.h>
+
+#include <nlohmann/json.hpp>
