@@ -85,9 +85,9 @@ std::string taken_as(const Answer& answer, UnitSystem units) {
   std::string line;
   for (const auto& input : answer.inputs) {
     if (input.text) continue;
-    std::string word = input.name == "leave_at"  ? "left at the " + shown(input, units)
-                       : input.name == "machine" ? "machine " + shown(input, units)
-                                                 : shown(input, units);
+    std::string word = input.name == "leave_at"                           ? "left at the " + shown(input, units)
+                       : input.name == "machine" || input.name == "paper" ? input.name + " " + shown(input, units)
+                                                                          : shown(input, units);
     line += (line.empty() ? "Taken as: " : ", ") + word;
   }
   if (const std::string fluid = find_word(answer.settings, "fluid"); !fluid.empty() && fluid != "dry")

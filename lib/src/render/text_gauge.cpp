@@ -51,9 +51,8 @@ Page page_of_gauge(const Answer& answer, const TextStyle&) {
   const Values& gauges = std::get<Values>(find(answer.findings, "gauges")->held);
   const std::string file = find_word(answer.findings, "file");
   page.first = file.empty() ? "Gauges to print at 100 %: --out FILE draws them" : "Gauges to print at 100 %: " + file;
-  page.lines.emplace_back("ruler " +
-                          print_length(mm(find_measure(answer.findings, "ruler_length")->value), UnitSystem::metric) +
-                          " across and down: measure both first");
+  page.lines.emplace_back("ruler " + shortest_decimal(find_measure(answer.findings, "ruler_length")->value) +
+                          " mm across and down: measure both first");
   for (const auto& gauge : gauges) page.lines.push_back(gauge_line(members(gauge)));
   if (const Value* wedge = find(answer.findings, "wedge")) page.lines.emplace_back(wedge_line(members(*wedge)));
   for (const auto& pair : std::get<Values>(find(answer.findings, "pairs")->held))
