@@ -14,7 +14,7 @@ TEST_CASE("the asks of the latch plate are all answered") {
   std::size_t from = 0;
   for (std::size_t to = ran.out.find('\n'); to != std::string::npos; from = to + 1, to = ran.out.find('\n', from))
     asks.push_back(Json::parse(ran.out.substr(from, to - from))["ask"]);
-  CHECK(asks == std::vector<std::string>{"slot", "drill", "mill", "burr", "size"});
+  CHECK(asks == std::vector<std::string>{"slot", "drill", "mill", "burr", "size", "fit"});
 }
 
 TEST_CASE("a machine and a speed of one's own go over the built-in ones") {

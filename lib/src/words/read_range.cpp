@@ -15,15 +15,16 @@ namespace {
 constexpr const char* signed_limits = "+6 to +12 um";
 
 /// One limit: nothing but 0 goes without a sign, so that no clearance is ever read as a tightness.
-Read<Length> read_limit(std::string_view text, const UnitWord<Length>* bare) {
+Read<Length> read_limit(std::string_view whole, std::string_view text, const UnitWord<Length>* bare) {
   const Wanted wanted{"limit of size", {signed_limits, "-16 to -6 um", "0 to +0.4 thou"}};
   const std::string_view word = trimmed(text);
   const bool minus = !word.empty() && word.front() == '-';
   const bool plus = !word.empty() && word.front() == '+';
   auto read = read_quantity<Length>(minus || plus ? word.substr(1) : word, wanted, length_units, bare);
   if (!minus && !plus && read.value != mm(0))
-    throw wrong_word(std::string(word), article(wanted.what) + ": it wants its sign, as in " + signed_limits,
-                     {"+" + std::string(word), "-" + std::string(word)});
+    throw wrong_word(std::string(whole),
+                     "is no limit of size: '" + std::string(word) + "' wants its sign, as in " + signed_limits,
+                     {signed_limits});
   if (minus) read.value = -read.value;
   return read;
 }
@@ -36,8 +37,8 @@ Range<Length> read_limits_of_size(std::string_view text) {
   if (to == std::string_view::npos)
     throw wrong_word(std::string(word), "gives no two limits of size: write them as " + std::string(signed_limits),
                      {signed_limits});
-  const auto high = read_limit(word.substr(to + 4), nullptr);
-  const auto low = read_limit(word.substr(0, to), high.unit);
+  const auto high = read_limit(word, word.substr(to + 4), nullptr);
+  const auto low = read_limit(word, word.substr(0, to), high.unit);
   if (!(low.value <= high.value)) throw wrong_word(std::string(word), "is no range: its low end is above its high end");
   return {low.value, high.value};
 }
