@@ -26,18 +26,18 @@ Reply reply_to(const Call& call, const Session& session) {
     std::string_view name;
     Ask ask;
   };
-  constexpr std::array<Named, 11> all{{{"drill", ask_drill},
-                                       {"mill", ask_mill},
-                                       {"burr", ask_burr},
-                                       {"point", ask_point},
-                                       {"grind", ask_grind},
-                                       {"fit", ask_fit},
-                                       {"notch", ask_notch},
-                                       {"gauge", ask_gauge},
-                                       {"signs", ask_signs},
-                                       {"size", ask_size},
-                                       {"slot", ask_slot},
-                                       {"tables", ask_tables}}};
+  constexpr auto all = std::to_array<Named>({{"burr", ask_burr},
+                                             {"drill", ask_drill},
+                                             {"fit", ask_fit},
+                                             {"gauge", ask_gauge},
+                                             {"grind", ask_grind},
+                                             {"mill", ask_mill},
+                                             {"notch", ask_notch},
+                                             {"point", ask_point},
+                                             {"signs", ask_signs},
+                                             {"size", ask_size},
+                                             {"slot", ask_slot},
+                                             {"tables", ask_tables}});
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });
   return found->ask(call, session);
 }
