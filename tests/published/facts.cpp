@@ -120,6 +120,11 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.expansions);
   sources_resolve(tables, tables.oxide_colours);
   sources_resolve(tables, tables.heat_ceilings);
+  sources_resolve(tables, tables.screw_threads);
+  sources_resolve(tables, tables.clearance_holes);
+  sources_resolve(tables, tables.screw_heads);
+  sources_resolve(tables, tables.thread_engagements);
+  sources_resolve(tables, tables.ream_allowances);
   sources_resolve(tables, tables.signs);
   sources_resolve(tables, tables.cutting_forces);
   sources_resolve(tables, tables.unit_powers);

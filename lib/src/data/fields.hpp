@@ -338,6 +338,59 @@ void fields(Row& row, V& visit) {
 }
 
 template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ScrewThread>
+void fields(Row& row, V& visit) {
+  visit(Field{"key", "\"M3x0.5\"", "as it is typed", true}, row.key);
+  visit(Field{"screw", "\"M3\"", "what the size alone is called", true}, row.screw);
+  visit(Field{"major", "\"3 mm\"", "basic major diameter", true}, row.major);
+  visit(Field{"pitch", "\"0.5 mm\"", "\"1/40 in\" for 40 threads to the inch", true}, row.pitch);
+  visit(Field{"metric", "true", "of a metric series: drilled with metric drills"}, row.metric);
+  visit(Field{"usual", "true", "taken when only the size is named"}, row.usual);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ClearanceHole>
+void fields(Row& row, V& visit) {
+  visit(Field{"screw", "\"M3\"", "the screw that goes through", true}, row.screw);
+  visit(Field{"normal", "\"3.4 mm\"", "", true}, row.normal);
+  visit(Field{"close", "\"3.2 mm\"", ""}, row.close);
+  visit(Field{"loose", "\"3.6 mm\"", ""}, row.loose);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ScrewHead>
+void fields(Row& row, V& visit) {
+  visit(Field{"screw", "\"M3\"", "", true}, row.screw);
+  visit(Field{"shape", "\"flat\"", "", true, head_shapes}, row.shape);
+  visit(Field{"height", "\"1.65 mm\"", "of a flat head: down to where its cone has the width of the screw", true},
+        row.height);
+  visit(Field{"cone", "\"90 deg\"", "of a flat head"}, row.cone);
+  visit(Field{"counterbore", "\"6 mm\"", "of a cap head: how wide it is counterbored"}, row.counterbore);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ThreadEngagement>
+void fields(Row& row, V& visit) {
+  visit(Field{"metal", "[\"brass\"]", "absent: any", false, metals}, row.metal);
+  visit(Field{"engagement", "\"65 to 75 %\"", "percentage of thread, of 0.6495 P each side", true}, row.engagement);
+  visit(Field{"first", "\"75 %\"", "the one to take", true}, row.first);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ReamAllowance>
+void fields(Row& row, V& visit) {
+  visit(Field{"diameter", "\"0.171 to 0.281 in\"",
+              "the reamers it holds for: the low end belongs to it, the high end does not", true},
+        row.diameter);
+  visit(Field{"allowance", "\"0.008 to 0.012 in\"", "on the diameter", true}, row.allowance);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, Instrument>
 void fields(Row& row, V& visit) {
   visit(key_field, row.key);
@@ -420,25 +473,49 @@ void fields(Row& row, V& visit) {
 }
 
 /// The names of the kinds of row in a table file, in the order of members_of.
-inline constexpr std::array<std::string_view, 38> kind_names{"source",         "material",
-                                                             "cutter",         "drilling_speed",
-                                                             "milling_speed",  "reaming_speed",
-                                                             "burr_speed",     "speed_ratio",
-                                                             "drilling_feed",  "chip_load",
-                                                             "deep_hole",      "peck",
-                                                             "drill_point",    "drill_web",
-                                                             "lip_relief",     "fluid",
-                                                             "machine",        "size",
-                                                             "hardness",       "limit",
-                                                             "cutting_force",  "unit_power",
-                                                             "feed_factor",    "drill_force",
-                                                             "burr_size",      "cutter_strength",
-                                                             "end_mill_stock", "point_limit",
-                                                             "usual_oversize", "tolerance_class",
-                                                             "fit_class",      "fit",
-                                                             "expansion",      "oxide_colour",
-                                                             "heat_ceiling",   "reading",
-                                                             "sign",           "caution"};
+inline constexpr std::array<std::string_view, 43> kind_names{"source",
+                                                             "material",
+                                                             "cutter",
+                                                             "drilling_speed",
+                                                             "milling_speed",
+                                                             "reaming_speed",
+                                                             "burr_speed",
+                                                             "speed_ratio",
+                                                             "drilling_feed",
+                                                             "chip_load",
+                                                             "deep_hole",
+                                                             "peck",
+                                                             "drill_point",
+                                                             "drill_web",
+                                                             "lip_relief",
+                                                             "fluid",
+                                                             "machine",
+                                                             "size",
+                                                             "hardness",
+                                                             "limit",
+                                                             "cutting_force",
+                                                             "unit_power",
+                                                             "feed_factor",
+                                                             "drill_force",
+                                                             "burr_size",
+                                                             "cutter_strength",
+                                                             "end_mill_stock",
+                                                             "point_limit",
+                                                             "usual_oversize",
+                                                             "tolerance_class",
+                                                             "fit_class",
+                                                             "fit",
+                                                             "expansion",
+                                                             "oxide_colour",
+                                                             "heat_ceiling",
+                                                             "reading",
+                                                             "sign",
+                                                             "screw_thread",
+                                                             "clearance_hole",
+                                                             "screw_head",
+                                                             "thread_engagement",
+                                                             "ream_allowance",
+                                                             "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
 template <class T> auto members_of(T& tables) {
@@ -449,7 +526,9 @@ template <class T> auto members_of(T& tables) {
                   tables.cutting_forces, tables.unit_powers, tables.feed_factors, tables.drill_forces,
                   tables.burr_sizes, tables.cutter_strengths, tables.end_mill_stock, tables.point_limits,
                   tables.usual_oversizes, tables.tolerance_classes, tables.fit_classes, tables.fits, tables.expansions,
-                  tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.cautions);
+                  tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.screw_threads,
+                  tables.clearance_holes, tables.screw_heads, tables.thread_engagements, tables.ream_allowances,
+                  tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

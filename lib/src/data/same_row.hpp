@@ -75,6 +75,12 @@ inline bool replaces(const OxideColour& a, const OxideColour& b) {
 inline bool replaces(const HeatCeiling& a, const HeatCeiling& b) {
   return a.material == b.material && a.condition == b.condition && a.until_tempered == b.until_tempered;
 }
+inline bool replaces(const ClearanceHole& a, const ClearanceHole& b) { return a.screw == b.screw; }
+inline bool replaces(const ScrewHead& a, const ScrewHead& b) { return a.screw == b.screw && a.shape == b.shape; }
+inline bool replaces(const ThreadEngagement& a, const ThreadEngagement& b) {
+  return std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end());
+}
+inline bool replaces(const ReamAllowance& a, const ReamAllowance& b) { return same_range(a.diameter, b.diameter); }
 template <class Row> bool replaces(const Row& a, const Row& b) { return a.key == b.key; }
 
 } // namespace quillside

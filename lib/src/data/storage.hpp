@@ -52,6 +52,11 @@ struct Storage {
   std::vector<HeatCeiling> heat_ceilings;
   std::vector<Instrument> readings;
   std::vector<Sign> signs;
+  std::vector<ScrewThread> screw_threads;
+  std::vector<ClearanceHole> clearance_holes;
+  std::vector<ScrewHead> screw_heads;
+  std::vector<ThreadEngagement> thread_engagements;
+  std::vector<ReamAllowance> ream_allowances;
   std::vector<Caution> cautions;
 
   std::shared_ptr<const void> below; // what the rows taken over from the tables below point into

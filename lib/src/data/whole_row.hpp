@@ -231,6 +231,48 @@ inline WrongRow wrong_as_a_whole(const ExpansionRow& row, std::string_view) {
              : WrongRow{"'over' is a range of temperatures, as \"0 to 100 degC\"", "over"};
 }
 
+inline WrongRow wrong_as_a_whole(const ScrewThread& row, std::string_view) {
+  if (!(row.major.range.low > mm(0))) return {"a screw's diameter is above 0", "major"};
+  return row.pitch.range.low > mm(0) && row.pitch.range.low < row.major.range.low / 2.0
+             ? WrongRow{}
+             : WrongRow{"a pitch is above 0 and less than half the diameter", "pitch"};
+}
+
+inline WrongRow wrong_as_a_whole(const ClearanceHole& row, std::string_view) {
+  if (!(row.normal.range.low > mm(0))) return {"a hole is above 0", "normal"};
+  if (row.close.given() && !(row.close.range.low > mm(0) && row.close.range.low <= row.normal.range.low))
+    return {"'close' is above 0 and no wider than 'normal'", "close"};
+  return !row.loose.given() || row.loose.range.low >= row.normal.range.low
+             ? WrongRow{}
+             : WrongRow{"'loose' is no narrower than 'normal'", "loose"};
+}
+
+inline WrongRow wrong_as_a_whole(const ScrewHead& row, std::string_view) {
+  if (!(row.height.range.low > mm(0))) return {"'height' is above 0", "height"};
+  const bool flat = row.shape == "flat";
+  if (flat != row.cone.given() || flat == row.counterbore.given())
+    return "a flat head gives its 'cone', a cap head its 'counterbore'";
+  if (flat && !(row.cone.range.low >= degrees(30) && row.cone.range.high <= degrees(150)))
+    return {"a head's cone is 30 to 150 deg", "cone"};
+  return flat || row.counterbore.range.low > mm(0) ? WrongRow{} : WrongRow{"'counterbore' is above 0", "counterbore"};
+}
+
+inline WrongRow wrong_as_a_whole(const ThreadEngagement& row, std::string_view) {
+  const auto& all = row.engagement.range;
+  if (!(all.low > 0 && all.high <= 1)) return {"a percentage of thread is above 0 and at most 100 %", "engagement"};
+  return row.first.range.low >= all.low && row.first.range.low <= all.high
+             ? WrongRow{}
+             : WrongRow{"'first' lies inside 'engagement'", "first"};
+}
+
+inline WrongRow wrong_as_a_whole(const ReamAllowance& row, std::string_view) {
+  if (!(row.diameter.range.low < row.diameter.range.high))
+    return {"'diameter' is a range of reamers, as \"0.171 to 0.281 in\"", "diameter"};
+  return row.allowance.range.low > mm(0) && row.allowance.range.high < row.diameter.range.high
+             ? WrongRow{}
+             : WrongRow{"'allowance' is above 0 and less than the reamer", "allowance"};
+}
+
 /// Every limit the jobs ask for, and what its value may be.
 inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
   struct Known {
@@ -239,7 +281,7 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double least;
     double most;
   };
-  constexpr std::array<Known, 51> known{{{"band_below", false, 0.01, 1},
+  constexpr std::array<Known, 64> known{{{"band_below", false, 0.01, 1},
                                          {"band_above", false, 1, 10},
                                          {"through_overrun", true, 0, 0},
                                          {"dry_speed", false, 0.01, 1},
@@ -289,7 +331,20 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
                                          {"expansion_doubt", false, 0, 0.5},
                                          {"heat_margin", false, 0, 100},
                                          {"hot_clearance", true, 0, 0},
-                                         {"heat_little", true, 0, 0}}};
+                                         {"heat_little", true, 0, 0},
+                                         {"thread_least", false, 0.01, 1},
+                                         {"thread_most", false, 0.01, 1},
+                                         {"thread_most_stainless", false, 0.01, 1},
+                                         {"tap_lead", false, 0, 20},
+                                         {"thread_length", false, 0.1, 10},
+                                         {"countersink_most", false, 0.1, 1},
+                                         {"reaming_speed_share", false, 0.01, 1},
+                                         {"reaming_feed_least", false, 0.1, 10},
+                                         {"reaming_feed_most", false, 0.1, 10},
+                                         {"countersink_speed_least", false, 0.01, 1},
+                                         {"countersink_speed_most", false, 0.01, 1},
+                                         {"reamer_step_inch", true, 0, 0},
+                                         {"reamer_step_metric", true, 0, 0}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

@@ -23,6 +23,7 @@
 #include <quillside/data/size_ladder.hpp>
 #include <quillside/data/source.hpp>
 #include <quillside/data/speed_row.hpp>
+#include <quillside/data/thread_row.hpp>
 
 namespace quillside {
 
@@ -70,6 +71,11 @@ struct Tables {
   std::span<const HeatCeiling> heat_ceilings;
   std::span<const Instrument> readings;
   std::span<const Sign> signs;
+  std::span<const ScrewThread> screw_threads;
+  std::span<const ClearanceHole> clearance_holes;
+  std::span<const ScrewHead> screw_heads;
+  std::span<const ThreadEngagement> thread_engagements;
+  std::span<const ReamAllowance> ream_allowances;
   std::span<const Caution> cautions;
 
   std::span<const TableText> texts;  // the files the rows came from, as they were read
