@@ -167,6 +167,17 @@ std::vector<AskDescription> describe() {
         {"heat", "T", "what the plate is heated to, as 150C or 300F (what the fit wants)"}},
        {"quillside fit C752 --part 0.118 --part-width 0.630 --fit press --to 1084 --tempered 300C",
         "quillside fit 303 --part 3mm --heat 500F", "quillside fit C752 --part 0.118 --interference 0.0003"}},
+      {"hole",
+       "WHAT SIZE [MATERIAL]",
+       "the drill for a pin, ream, tap, clear or countersink hole: its speed and feed, depth, what follows it",
+       2,
+       3,
+       {{"thick", "L", "thickness of the part, for a hole through it"},
+        {"thread", "NAME", "M3x0.35, 4-48 (the size's usual one)"},
+        {"engagement", "PERCENT", "of thread, as tap-drill charts count it: of 0.6495 pitches each side (by metal)"},
+        {"head", "L", "width of a flat head at the face (by the tables, to its sharp edge)"},
+        {"cone", "A", "included angle of a flat head (90 metric, 82 Unified)"}},
+       {"quillside hole tap M3 C360 --thick 5mm", "quillside hole pin 1/8 303", "quillside hole countersink no6 C260"}},
       {"notch",
        "FIGURE FIGURE",
        "angle of a gauge from two regular figures laid flat to flat, and the light a point shows in it",
@@ -284,7 +295,7 @@ void check_count(const Call& call) {
   if (call.words.size() < ask.least_words) {
     std::string hint;
     if (ask.name == "drill" || ask.name == "point" || ask.name == "grind" || ask.name == "mill" || ask.name == "burr" ||
-        ask.name == "size")
+        ask.name == "size" || ask.name == "hole")
       hint = "; the shell eats a bare #30: quote '#30' or write no30";
     throw wrong_word(std::string(ask.name), "needs " + std::string(ask.words) + ", and the words ran out" + hint,
                      {std::string(ask.words)});

@@ -31,6 +31,7 @@ Reply reply_to(const Call& call, const Session& session) {
                                              {"fit", ask_fit},
                                              {"gauge", ask_gauge},
                                              {"grind", ask_grind},
+                                             {"hole", ask_hole},
                                              {"mill", ask_mill},
                                              {"notch", ask_notch},
                                              {"point", ask_point},

@@ -24,6 +24,7 @@ Reply ask_point(const Call& call, const Session& session);
 Reply ask_gauge(const Call& call, const Session& session);
 Reply ask_grind(const Call& call, const Session& session);
 Reply ask_fit(const Call& call, const Session& session);
+Reply ask_hole(const Call& call, const Session& session);
 Reply ask_notch(const Call& call, const Session& session);
 Reply ask_signs(const Call& call, const Session& session);
 Reply ask_size(const Call& call, const Session& session);

@@ -62,6 +62,7 @@ const std::vector<Reader>& all_readers() {
       {"power range", [](const std::string& text) { read_power_range(text); }},
       {"percent range", [](const std::string& text) { read_percent_range(text); }},
       {"ratio range", [](const std::string& text) { read_ratio_range(text); }},
+      {"percent", [](const std::string& text) { read_percent(text, "percentage of thread"); }},
       {"hardness band", [](const std::string& text) { read_hardness_band(text); }},
   };
   return readers;
@@ -561,6 +562,14 @@ TEST_CASE("a hardness is a number on a named scale") {
 TEST_CASE("a hardness without a scale, of nothing or beyond any metal is refused") {
   const std::string text = GENERATE("28", "0HB", "-28HRC", "2001HV", "28HRA", "28H", "28 mm", "hard");
   CHECK_THROWS_AS(read_hardness(text), Fault);
+}
+
+TEST_CASE("a percentage is a share, with its mark or without") {
+  CHECK(read_percent("75", "percentage of thread") == 0.75);
+  CHECK(read_percent("75%", "percentage of thread") == 0.75);
+  CHECK(read_percent("62.5 %", "percentage of thread") == 0.625);
+  const std::string text = GENERATE("", "-75", "75 mm", "3/4", "0,75", "all");
+  CHECK_THROWS_AS(read_percent(text, "percentage of thread"), Fault);
 }
 
 TEST_CASE("a count is a whole number between its ends") {

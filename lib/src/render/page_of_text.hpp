@@ -38,6 +38,7 @@ Page page_of_burr(const Answer& answer, const TextStyle& style);
 Page page_of_fit(const Answer& answer, const TextStyle& style);
 Page page_of_gauge(const Answer& answer, const TextStyle& style);
 Page page_of_grind(const Answer& answer, const TextStyle& style);
+Page page_of_hole(const Answer& answer, const TextStyle& style);
 Page page_of_notch(const Answer& answer, const TextStyle& style);
 Page page_of_point(const Answer& answer, const TextStyle& style);
 Page page_of_signs(const Answer& answer, const TextStyle& style);

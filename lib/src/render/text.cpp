@@ -19,6 +19,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "fit") return page_of_fit(answer, style);
   if (answer.ask == "gauge") return page_of_gauge(answer, style);
   if (answer.ask == "grind") return page_of_grind(answer, style);
+  if (answer.ask == "hole") return page_of_hole(answer, style);
   if (answer.ask == "notch") return page_of_notch(answer, style);
   if (answer.ask == "point") return page_of_point(answer, style);
   if (answer.ask == "signs") return page_of_signs(answer, style);
@@ -75,6 +76,7 @@ std::string shown(const Input& input, UnitSystem units) {
     const std::string_view unit = measure->unit;
     if (unit == "mm") return name + " " + print_length(mm(measure->value), units);
     if (unit == "degC") return name + " " + print_temperature(celsius(measure->value));
+    if (input.name == "engagement") return significant(100 * measure->value, 2) + " % of thread";
     if (unit == "deg") return name + " " + print_angle(degrees(measure->value));
     return name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
   }
@@ -101,7 +103,8 @@ std::string figures_from(const Answer& answer) {
   // A plan of several tools says whose: "9/64 drill: cutting speed".
   const auto leads = [](std::string_view step) {
     if (const auto colon = step.rfind(": "); colon != std::string_view::npos) step.remove_prefix(colon + 2);
-    return step == "cutting speed" || step == "feed" || step == "chip load";
+    return step == "cutting speed" || step == "feed" || step == "chip load" || step == "percentage of thread" ||
+           step == "normal hole";
   };
   for (const auto& why : answer.why) {
     if (!leads(why.step)) continue;

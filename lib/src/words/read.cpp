@@ -191,6 +191,10 @@ Temperature read_temperature(std::string_view text) {
   return temperature;
 }
 
+double read_percent(std::string_view text, std::string_view what) {
+  return read_quantity<double>(text, {what, {"75", "75%"}}, percent_units, percent_units.data()).value;
+}
+
 Hardness read_hardness(std::string_view text) {
   const auto read = read_quantity<Hardness>(text, {"hardness", {"28HRC", "200HB"}}, hardness_units, nullptr);
   if (!(read.value.number > 0) || read.value.number > 2000)

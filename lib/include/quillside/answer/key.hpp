@@ -175,6 +175,13 @@ inline constexpr Key<Temperature> heat_limit{"heat_limit"};
 // Signs, and other lists of rows.
 inline constexpr ListKey rows{"rows"};
 
+// Holes.
+inline constexpr ListKey drill{"drill"};
+inline constexpr ListKey reamer{"reamer"};
+inline constexpr Key<double> engagement{"engagement"}; // share of a thread, in the trade's count
+inline constexpr Key<Length> clearance{"clearance"};
+inline constexpr Key<Length> countersink_depth{"countersink_depth"};
+
 // Sizes.
 inline constexpr ListKey size{"size"};
 inline constexpr ListKey same{"same"};

@@ -60,6 +60,8 @@ FeedPerTooth read_feed_per_tooth(std::string_view text, UnitSystem units);
 Temperature read_temperature(std::string_view text);
 /// `28HRC` `200HB` `95HRB` `210HV`; the scale is required.
 Hardness read_hardness(std::string_view text);
+/// `75` `75%`, as a share: 0.75. \p what is the noun for messages
+double read_percent(std::string_view text, std::string_view what);
 /// A whole number from \p least to \p most.
 int read_count(std::string_view text, std::string_view what, int least, int most);
 
