@@ -45,6 +45,7 @@ inline const std::vector<std::string>& every_ask() {
       "grind 1/4 303 --way four-facet",
       "grind 1/4 1018 --way cone",
       "grind 1/4 1018 --fence 59 --table-tilt 17",
+      "slot C752 --part 0.118 --part-width 0.630 --thick 3/16",
       "notch hex hex",
       "gauge --angles 118,135",
       "signs squeal",

@@ -102,6 +102,21 @@ TEST_CASE("the paper is the flag's, else the settings', else letter for inch and
   CHECK_THAT(width("--paper letter", {{}, {{"XDG_CONFIG_HOME", folder.path()}}}), test::WithinAbs(139.7, 0.001));
 }
 
+TEST_CASE("poppler calls the pages by the names of their papers") {
+  const Folder folder;
+  const auto said = [&](const std::string& line) {
+    REQUIRE(test::quillside(line + " '" + folder.file("a.pdf") + "'").exit == 0);
+    test::run_shell("pdfinfo '" + folder.file("a.pdf") + "' | grep '^Page size' >'" + folder.file("said") + "'");
+    return folder.read("said");
+  };
+  CHECK(said("gauge --paper a4 --out").find("(A4)") != std::string::npos);
+  CHECK(said("gauge --paper a3 --out").find("(A3)") != std::string::npos);
+  CHECK(said("gauge --paper letter --out").find("(letter)") != std::string::npos);
+  CHECK(said("size no30 --paper a4 --card").find("(A5)") != std::string::npos);
+  CHECK(said("size no30 --paper a3 --card").find("(A4)") != std::string::npos);
+  CHECK(said("size no30 --paper tabloid --card").find("(letter)") != std::string::npos);
+}
+
 TEST_CASE("flag --card -: the picture goes to standard output alone, as --as says") {
   CHECK(asked("--card - --as pdf").out.starts_with("%PDF-"));
   CHECK(asked("--card - --as png").out.starts_with("\x89PNG"));

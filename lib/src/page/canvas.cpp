@@ -371,3 +371,9 @@ std::string Canvas::picture(PictureKind kind, const PictureFacts& facts) const {
 }
 
 } // namespace quillside::page
+
+#ifdef __SANITIZE_ADDRESS__
+/// Fontconfig keeps what it found for as long as a program runs, in ways that the leak checker cannot follow.
+extern "C" const char* __lsan_default_suppressions();
+extern "C" const char* __lsan_default_suppressions() { return "leak:libfontconfig\n"; }
+#endif
