@@ -46,9 +46,10 @@ const Tables& Session::tables() const {
   return tables_;
 }
 
-Typed<const Paper*> Session::paper(const Call& call) const {
+Typed<const Paper*> Session::paper(const Call& call, std::optional<std::string> usual) const {
   if (const auto named = call.flag("paper")) return {&find_paper(*named), named};
-  return {&find_paper(settings_.paper.value_or(units_ == UnitSystem::inch ? "letter" : "a4")), std::nullopt};
+  if (settings_.paper) return {&find_paper(*settings_.paper), std::nullopt};
+  return {&find_paper(usual.value_or(units_ == UnitSystem::inch ? "letter" : "a4")), std::nullopt};
 }
 
 Typed<NamedSize> Session::size(const std::string& word, const ToolSizes& tool) const {
@@ -62,8 +63,7 @@ Typed<const Cutter*> Session::cutter(const Call& call, std::string_view tool) co
   return {named ? &find_cutter(tables(), *named, tool) : &usual_cutter(tables(), tool), named};
 }
 
-std::optional<Typed<const Machine*>> Session::machine(const Call& call,
-                                                      std::initializer_list<std::string_view> kinds) const {
+std::optional<Typed<const Machine*>> Session::machine(const Call& call, std::span<const std::string_view> kinds) const {
   if (const auto named = call.flag("machine")) return Typed<const Machine*>{&find_machine(tables(), *named), named};
   for (const auto& usual : settings_.machines) {
     const Machine& machine = usual_machine(usual);

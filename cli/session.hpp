@@ -2,7 +2,9 @@
 // What an ask needs besides its words: the tables, the settings, and the readers that join the two.
 
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 
 #include <quillside/data/choose.hpp>
 #include <quillside/data/paper.hpp>
@@ -25,8 +27,9 @@ public:
   [[nodiscard]] const Tables& tables() const;
   [[nodiscard]] const Tables& builtin() const { return builtin_; }
   [[nodiscard]] UnitSystem units() const { return units_; }
-  /// What `--paper` names; else the settings' paper; else letter where units are inch, a4 where they are metric.
-  [[nodiscard]] Typed<const Paper*> paper(const Call& call) const;
+  /// What `--paper` names; else the settings' paper; else \p usual; without one letter where units are inch, a4 where
+  /// they are metric.
+  [[nodiscard]] Typed<const Paper*> paper(const Call& call, std::optional<std::string> usual = std::nullopt) const;
   [[nodiscard]] TableSearch search(const Call& call) const;
 
   [[nodiscard]] Typed<NamedSize> size(const std::string& word, const ToolSizes& tool) const;
@@ -34,7 +37,7 @@ public:
   [[nodiscard]] Typed<const Cutter*> cutter(const Call& call, std::string_view tool) const;
   /// The one that is named; else the usual one of the settings that is of one of these kinds; else nothing.
   [[nodiscard]] std::optional<Typed<const Machine*>> machine(const Call& call,
-                                                             std::initializer_list<std::string_view> kinds) const;
+                                                             std::span<const std::string_view> kinds) const;
   [[nodiscard]] std::optional<Typed<Length>> length(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Reading<Length>>> reading(const Call& call, std::string_view flag) const;
   [[nodiscard]] std::optional<Typed<Angle>> angle(const Call& call, std::string_view flag) const;

@@ -7,7 +7,7 @@ namespace quillside::cli {
 Reply ask_burr(const Call& call, const Session& session) {
   BurrQuestion question{session.size(call.words[0], burr_sizes), session.material(call.words[1]),
                         session.cutter(call, "burr")};
-  question.machine = session.machine(call, {"flexible-shaft", "hand-tool", "air-grinder"});
+  question.machine = session.machine(call, burred_on);
   if (const auto marked = call.flag("marked"))
     question.marked = Typed<SpindleSpeed>{read_spindle_speed(*marked), marked};
   if (const auto shank = call.flag("shank"))

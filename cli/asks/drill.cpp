@@ -20,7 +20,7 @@ std::optional<Typed<LeaveAt>> leave_at(const Call& call) {
 Reply ask_drill(const Call& call, const Session& session) {
   DrillQuestion question{session.size(call.words[0], drill_sizes), session.material(call.words[1]),
                          session.cutter(call, "drill")};
-  question.machine = session.machine(call, {"drill-press", "mill"});
+  question.machine = session.machine(call, drilled_on);
   question.thick = session.reading(call, "thick");
   question.leave = session.length(call, "leave");
   question.leave_at = leave_at(call);

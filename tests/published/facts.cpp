@@ -126,6 +126,7 @@ TEST_CASE("every row has a source that is known") {
   sources_resolve(tables, tables.thread_engagements);
   sources_resolve(tables, tables.ream_allowances);
   sources_resolve(tables, tables.signs);
+  sources_resolve(tables, tables.chart_lists);
   sources_resolve(tables, tables.cutting_forces);
   sources_resolve(tables, tables.unit_powers);
   sources_resolve(tables, tables.feed_factors);

@@ -458,6 +458,8 @@ TEST_CASE("what each kind of row is known by: the same words replace, others sta
        "key = \"r\"\nname = \"r\"\nerror = \"2 mm\"\nreads = [\"thick\"]\ntrouble = 2",
        "key = \"s\"\nname = \"r\"\nerror = \"2 mm\"\nreads = [\"thick\"]\ntrouble = 2",
        [](const Tables& t) { return t.readings.size(); }, 0},
+      {"chart_list", "key = \"drill-sizes\"\nwords = [\"1/8\"]", "key = \"drill-sizes\"\nwords = [\"3mm\"]",
+       "key = \"mill-sizes\"\nwords = [\"1/8\"]", [](const Tables& t) { return t.chart_lists.size(); }, 0},
       {"caution", "key = \"c\"\nseverity = \"note\"\ntext = \"t\"\nwhen = [\"ask:drill\"]",
        "key = \"c\"\nseverity = \"warn\"\ntext = \"t\"\nwhen = [\"ask:mill\"]",
        "key = \"d\"\nseverity = \"note\"\ntext = \"t\"\nwhen = [\"ask:drill\"]",

@@ -387,6 +387,9 @@ void fields(Row& row, V& visit) {
               "the reamers it holds for: the low end belongs to it, the high end does not", true},
         row.diameter);
   visit(Field{"allowance", "\"0.008 to 0.012 in\"", "on the diameter", true}, row.allowance);
+requires std::same_as<std::remove_const_t<Row>, ChartList>
+  visit(Field{"key", "\"drill-sizes\"", "", true, chart_lists}, row.key);
+  visit(Field{"words", "[\"1/8\", \"no30\"]", "as you would type them", true}, row.words);
   visit(source_field, row.source);
 }
 
@@ -515,6 +518,25 @@ inline constexpr std::array<std::string_view, 43> kind_names{"source",
                                                              "screw_head",
                                                              "thread_engagement",
                                                              "ream_allowance",
+inline constexpr std::array<std::string_view, 39> kind_names{"source",         "material",
+                                                             "cutter",         "drilling_speed",
+                                                             "milling_speed",  "reaming_speed",
+                                                             "burr_speed",     "speed_ratio",
+                                                             "drilling_feed",  "chip_load",
+                                                             "deep_hole",      "peck",
+                                                             "drill_point",    "drill_web",
+                                                             "lip_relief",     "fluid",
+                                                             "machine",        "size",
+                                                             "hardness",       "limit",
+                                                             "cutting_force",  "unit_power",
+                                                             "feed_factor",    "drill_force",
+                                                             "burr_size",      "cutter_strength",
+                                                             "end_mill_stock", "point_limit",
+                                                             "usual_oversize", "tolerance_class",
+                                                             "fit_class",      "fit",
+                                                             "expansion",      "oxide_colour",
+                                                             "heat_ceiling",   "reading",
+                                                             "sign",           "chart_list",
                                                              "caution"};
 
 /// The rows of each kind: of a Tables, or of any struct with the same members.
@@ -529,6 +551,7 @@ template <class T> auto members_of(T& tables) {
                   tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.screw_threads,
                   tables.clearance_holes, tables.screw_heads, tables.thread_engagements, tables.ream_allowances,
                   tables.cautions);
+                  tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.chart_lists, tables.cautions);
 }
 
 /// visit(name, rows) for every kind.

@@ -57,6 +57,7 @@ struct Storage {
   std::vector<ScrewHead> screw_heads;
   std::vector<ThreadEngagement> thread_engagements;
   std::vector<ReamAllowance> ream_allowances;
+  std::vector<ChartList> chart_lists;
   std::vector<Caution> cautions;
 
   std::shared_ptr<const void> below; // what the rows taken over from the tables below point into

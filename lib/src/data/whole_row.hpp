@@ -89,6 +89,10 @@ inline WrongRow wrong_as_a_whole(const Machine& row, std::string_view) {
   return row.dial.given() && !(row.dial.range.low > mm(0)) ? "'dial' is above 0" : "";
 }
 
+inline WrongRow wrong_as_a_whole(const ChartList& row, std::string_view) {
+  return row.words.empty() ? WrongRow{"a chart_list holds at least one word", "words"} : WrongRow{};
+}
+
 inline WrongRow wrong_as_a_whole(const HardnessRow& row, std::string_view) {
   return row.hb > 0 ? WrongRow{} : WrongRow{"'hb' is above 0", "hb"};
 }
@@ -282,6 +286,7 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
     double most;
   };
   constexpr std::array<Known, 64> known{{{"band_below", false, 0.01, 1},
+  constexpr std::array<Known, 53> known{{{"band_below", false, 0.01, 1},
                                          {"band_above", false, 1, 10},
                                          {"through_overrun", true, 0, 0},
                                          {"dry_speed", false, 0.01, 1},
@@ -345,6 +350,8 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
                                          {"countersink_speed_most", false, 0.01, 1},
                                          {"reamer_step_inch", true, 0, 0},
                                          {"reamer_step_metric", true, 0, 0}}};
+                                         {"letter_share", false, 0.001, 0.05},
+                                         {"read_from", true, 0, 0}}};
   if (row.key == "hand_tool_top")
     return row.ratio >= 1000 ? "" : "'hand_tool_top' is a number of rev/min, 1000 or more";
   const auto found = std::find_if(known.begin(), known.end(), [&](const Known& one) { return one.key == row.key; });

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <quillside/words/fault.hpp>
+#include <quillside/words/read.hpp>
 #include <quillside/words/suggest.hpp>
 #include <quillside/words/utf8.hpp>
 
@@ -62,6 +63,17 @@ std::vector<std::string_view> conditions_of(const Tables& tables, const Material
   return found;
 }
 
+/// Every grade whose family, or the family of whose family, this one is.
+std::vector<const Material*> grades_of(const Tables& tables, const Material& family) {
+  std::vector<const Material*> grades;
+  for (const auto& material : tables.materials) {
+    const auto chain = chain_of(tables, material);
+    if (!material.group && std::find(chain.begin() + 1, chain.end(), &family) != chain.end())
+      grades.push_back(&material);
+  }
+  return grades;
+}
+
 } // namespace
 
 Work read_work(const Tables& tables, std::string_view text) {
@@ -96,6 +108,31 @@ Work read_work(const Tables& tables, std::string_view text) {
   }
   work.condition = *found;
   return work;
+}
+
+std::vector<Typed<Work>> read_works(const Tables& tables, std::string_view list) {
+  std::vector<Typed<Work>> works;
+  const auto same = [](const Work& a, const Work& b) {
+    const bool alike = a.hardness && b.hardness
+                           ? a.hardness->scale == b.hardness->scale && a.hardness->number == b.hardness->number
+                           : a.hardness.has_value() == b.hardness.has_value();
+    return a.material == b.material && a.condition == b.condition && alike;
+  };
+  const auto take = [&](const Work& work, std::string_view typed) {
+    const bool taken =
+        std::any_of(works.begin(), works.end(), [&](const auto& other) { return same(other.value, work); });
+    if (!taken) works.push_back({work, std::string(typed)});
+  };
+  for (const auto& word : words_of_list(list)) {
+    const Work work = read_work(tables, word);
+    const auto grades = work.material->group && work.condition.empty() && !work.hardness
+                            ? grades_of(tables, *work.material)
+                            : std::vector<const Material*>{};
+    for (const auto* grade : grades) take({grade, {}, {}}, grade->key);
+    if (grades.empty()) take(work, word);
+  }
+  if (works.empty()) throw wrong_word(std::string(list), "names no material: give some, as 416,304 or brass");
+  return works;
 }
 
 std::vector<const Material*> chain_of(const Tables& tables, const Material& material) {

@@ -34,6 +34,7 @@ struct Page {
 
 Page page_of_drill(const Answer& answer, const TextStyle& style);
 Page page_of_mill(const Answer& answer, const TextStyle& style);
+Page page_of_chart(const Answer& answer, const TextStyle& style);
 Page page_of_burr(const Answer& answer, const TextStyle& style);
 Page page_of_fit(const Answer& answer, const TextStyle& style);
 Page page_of_gauge(const Answer& answer, const TextStyle& style);

@@ -16,6 +16,7 @@ Page page_of(const Answer& answer, const TextStyle& style) {
   if (answer.ask == "drill") return page_of_drill(answer, style);
   if (answer.ask == "mill") return page_of_mill(answer, style);
   if (answer.ask == "burr") return page_of_burr(answer, style);
+  if (answer.ask == "chart") return page_of_chart(answer, style);
   if (answer.ask == "fit") return page_of_fit(answer, style);
   if (answer.ask == "gauge") return page_of_gauge(answer, style);
   if (answer.ask == "grind") return page_of_grind(answer, style);
@@ -74,12 +75,16 @@ std::string shown(const Input& input, UnitSystem units) {
   if (const auto* count = std::get_if<long>(&input.value.held)) return std::to_string(*count) + " " + name;
   if (const auto* measure = std::get_if<Measure>(&input.value.held)) {
     const std::string_view unit = measure->unit;
+    if (input.name == "read_from") return name + " " + significant(measure->value / 1000, 2) + " m";
     if (unit == "mm") return name + " " + print_length(mm(measure->value), units);
     if (unit == "degC") return name + " " + print_temperature(celsius(measure->value));
     if (input.name == "engagement") return significant(100 * measure->value, 2) + " % of thread";
     if (unit == "deg") return name + " " + print_angle(degrees(measure->value));
     return name + " " + shortest_decimal(measure->value) + (unit == "1" ? "" : " " + std::string(unit));
   }
+  if (const auto* list = std::get_if<std::vector<Value>>(&input.value.held))
+    for (const auto& one : *list)
+      if (const auto* word = std::get_if<std::string>(&one.held)) name += " " + *word;
   return name;
 }
 

@@ -202,6 +202,17 @@ Hardness read_hardness(std::string_view text) {
   return read.value;
 }
 
+std::vector<std::string> words_of_list(std::string_view list) {
+  std::vector<std::string> words;
+  for (;;) {
+    const auto comma = list.find(',');
+    const std::string_view word = trimmed(list.substr(0, comma));
+    if (!word.empty()) words.emplace_back(word);
+    if (comma == std::string_view::npos) return words;
+    list.remove_prefix(comma + 1);
+  }
+}
+
 int read_count(std::string_view text, std::string_view what, int least, int most) {
   const std::vector<std::string> allowed{std::to_string(least) + " to " + std::to_string(most)};
   const std::string_view word = plain_word(text, what, allowed);

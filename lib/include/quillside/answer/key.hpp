@@ -181,6 +181,11 @@ inline constexpr ListKey reamer{"reamer"};
 inline constexpr Key<double> engagement{"engagement"}; // share of a thread, in the trade's count
 inline constexpr Key<Length> clearance{"clearance"};
 inline constexpr Key<Length> countersink_depth{"countersink_depth"};
+// Charts.
+inline constexpr Key<double> pages{"pages"};
+inline constexpr Key<Length> letter_height{"letter_height"};
+inline constexpr ListKey columns{"columns"};
+inline constexpr ListKey cells{"cells"};
 
 // Sizes.
 inline constexpr ListKey size{"size"};

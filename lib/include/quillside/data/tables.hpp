@@ -5,6 +5,7 @@
 #include <memory>
 
 #include <quillside/data/caution.hpp>
+#include <quillside/data/chart_list.hpp>
 #include <quillside/data/convert_hardness.hpp>
 #include <quillside/data/cutter.hpp>
 #include <quillside/data/end_mill_stock.hpp>
@@ -76,6 +77,7 @@ struct Tables {
   std::span<const ScrewHead> screw_heads;
   std::span<const ThreadEngagement> thread_engagements;
   std::span<const ReamAllowance> ream_allowances;
+  std::span<const ChartList> chart_lists;
   std::span<const Caution> cautions;
 
   std::span<const TableText> texts;  // the files the rows came from, as they were read

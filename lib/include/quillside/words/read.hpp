@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <quillside/quantity/hardness.hpp>
 #include <quillside/quantity/units.hpp>
@@ -62,6 +63,9 @@ Temperature read_temperature(std::string_view text);
 Hardness read_hardness(std::string_view text);
 /// `75` `75%`, as a share: 0.75. \p what is the noun for messages
 double read_percent(std::string_view text, std::string_view what);
+/// The words of a list parted by commas, without blanks round them; an empty one is left out.
+std::vector<std::string> words_of_list(std::string_view list);
+
 /// A whole number from \p least to \p most.
 int read_count(std::string_view text, std::string_view what, int least, int most);
 
