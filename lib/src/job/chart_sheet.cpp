@@ -246,8 +246,8 @@ std::vector<ChartLine> legend(const std::vector<ChartPart>& parts) {
 }
 
 /// Why a cell has nothing to set, each reason once with the first cell it holds for.
-std::vector<ChartLine> reasons(const Answer& answer) {
-  std::vector<ChartLine> lines;
+std::vector<std::string> reasons(const Answer& answer) {
+  std::vector<std::string> lines;
   std::set<std::string> told;
   const Values& rows = list_of(answer, key::rows.name);
   const Values& columns = list_of(answer, key::columns.name);
@@ -259,9 +259,8 @@ std::vector<ChartLine> reasons(const Answer& answer) {
       if (!has_mark(cell, "do not") && !has_mark(cell, "none")) continue;
       const std::string reason = find_word(cell, "reason");
       if (!told.insert(reason).second) continue;
-      lines.push_back({ChartSign::none, find_word(members_of(rows[i]), "ask") + " " +
-                                            find_word(members_of(rows[i]), "name") + " " +
-                                            find_word(members_of(columns[k]), "material") + ": " + reason});
+      lines.push_back(find_word(members_of(rows[i]), "ask") + " " + find_word(members_of(rows[i]), "name") + " " +
+                      find_word(members_of(columns[k]), "material") + ": " + reason);
     }
   }
   return lines;
@@ -291,7 +290,7 @@ Print print_of(const Answer& answer, const std::vector<ChartPart>& parts) {
     const std::string lead = danger ? "DANGER  " : caution.severity == "warn" ? "Care  " : "Note  ";
     (danger ? print.dangers : print.rest).push_back({ChartSign::none, lead + caution.text});
   }
-  for (auto& line : reasons(answer)) print.rest.push_back(std::move(line));
+  for (auto& line : reasons(answer)) print.rest.push_back({ChartSign::none, std::move(line)});
   const Measure* height = find_measure(answer.findings, key::letter_height.name);
   const Input* distance = find_input(answer, "read_from");
   const auto* far = distance == nullptr ? nullptr : std::get_if<Measure>(&distance->value.held);
@@ -314,8 +313,7 @@ void add_broken(std::vector<ChartLine>& lines, const std::vector<ChartLine>& tex
     const Length before = text.sign == ChartSign::none ? mm(0) : 2.0 * small_print;
     bool first = true;
     for (auto& line : broken_to(text.text, {width - before, small_print})) {
-      lines.push_back(
-          {first ? text.sign : ChartSign::none, first || before == mm(0) ? std::move(line) : std::move(line)});
+      lines.push_back({first ? text.sign : ChartSign::none, std::move(line)});
       first = false;
     }
   }
@@ -336,6 +334,7 @@ struct Content {
   std::vector<ChartHeading> columns;
   std::vector<ChartPart> parts;
   Print print;
+  std::vector<std::string> reasons;
 };
 
 Content content_of(const Answer& answer) {
@@ -344,6 +343,7 @@ Content content_of(const Answer& answer) {
     content.columns.push_back(column_heading(members_of(column)));
   content.parts = parts_of(answer);
   content.print = print_of(answer, content.parts);
+  content.reasons = reasons(answer);
   return content;
 }
 
@@ -361,6 +361,7 @@ ChartSheet laid_out(const Answer& answer, const Content& content, Sheet paper, L
   sheet.title = 1.5 * large;
   sheet.columns = content.columns;
   sheet.parts = content.parts;
+  sheet.reasons = content.reasons;
 
   add_broken(sheet.foot, content.print.legend, room.width);
   add_broken(sheet.foot, content.print.dangers, room.width);

@@ -185,6 +185,7 @@ Page page_of_chart(const Answer& answer, const TextStyle&) {
   }
   page.lines.emplace_back("");
   block.add_legend(page.lines);
+  for (const auto& reason : sheet.reasons) page.lines.push_back(reason);
   page.lines.push_back(sheets_of(answer, sheet));
   return page;
 }

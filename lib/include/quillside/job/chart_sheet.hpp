@@ -71,6 +71,7 @@ struct ChartSheet {
   std::vector<ChartPart> parts;
   std::vector<ChartLine> foot;  // of every sheet that has cells; the page number stands under it
   std::vector<ChartLine> notes; // on sheets of their own behind; empty where the foot holds all
+  std::vector<std::string> reasons; // why cells have nothing to set, each once; they are among the notes as well
   int notes_a_sheet = 0;
   int pages = 0; // 0: it does not fit
 };
