@@ -56,6 +56,7 @@ ChartCell cell_of(const Members& cell) {
   const std::string speed = set == nullptr ? "" : speed_text(cell, *set);
   const std::string step = find_word(cell, key::step.name);
   shown.lead = step.empty() ? speed : step;
+  shown.is_step = !step.empty();
   if (!step.empty()) shown.small.push_back(speed);
   if (set == nullptr) shown.small.emplace_back("do not");
   if (wanted != nullptr) {
@@ -98,7 +99,9 @@ ChartHeading column_heading(const Members& column) {
 void add_names(ChartHeading& heading, const Members& column, LineRoom line) {
   const std::string key = find_word(column, "material");
   std::string name = find_word(column, "name");
-  if (name.starts_with(key)) name.erase(0, std::min(name.size(), key.size() + 1));
+  if (const auto at = name.find(key); at != std::string::npos) name.erase(at, key.size());
+  if (const auto at = name.find(" ,"); at != std::string::npos) name.erase(at, 1);
+  while (!name.empty() && (name.front() == ' ' || name.front() == ',')) name.erase(0, 1);
   auto lines = broken_to(name, line);
   if (lines.size() > 3) lines = {};
   heading.small.insert(heading.small.begin(), lines.begin(), lines.end());
@@ -119,6 +122,12 @@ ChartHeading row_heading(const Members& row, UnitSystem units) {
 }
 
 std::string tool_name(const std::string& ask) { return ask == "drill" ? "DRILL" : ask == "mill" ? "MILL" : "BURR"; }
+
+bool has_steps(const ChartPart& part) {
+  return std::any_of(part.cells.begin(), part.cells.end(), [](const auto& row) {
+    return std::any_of(row.begin(), row.end(), [](const ChartCell& cell) { return cell.is_step; });
+  });
+}
 
 /// Rows of one tool with their cells, before anything is measured.
 std::vector<ChartPart> parts_of(const Answer& answer) {
@@ -143,6 +152,9 @@ std::vector<ChartPart> parts_of(const Answer& answer) {
     for (const auto& cell : std::get<Values>(cells[i].held)) line.push_back(cell_of(members_of(cell)));
     parts.back().cells.push_back(std::move(line));
   }
+  for (auto& part : parts)
+    part.corner = has_steps(part) ? std::vector<std::string>{"step to set", "its rev/min", "rev/min wanted"}
+                                  : std::vector<std::string>{"rev/min to set", "rev/min wanted"};
   return parts;
 }
 
@@ -204,14 +216,15 @@ void measure_part(ChartPart& part, const std::vector<ChartHeading>& columns, con
     row_head = std::max({row_head, widest(row.lines, letters.large), widest(row.small, letters.small)});
     row_small = std::max(row_small, lines_high(row.small.size(), letters.small));
   }
-  part.row_head = 2.0 * margin + row_head;
+  part.row_head = 2.0 * margin + std::max(row_head, widest(part.corner, letters.small));
   const Length block = lines_high(lines, letters.small);
-  const Length gap = 0.6 * letters.small;
+  const Length gap = under_gap * letters.large;
   const Length stacked = letters.large + (lines == 0 ? mm(0) : gap + block);
   const Length head = letters.large + (row_small > mm(0) ? gap + row_small : mm(0));
   part.row = 2.0 * margin + std::max(letters.beside ? std::max(letters.large, block) : stacked, head);
-  part.heading = 2.0 * margin + 1.35 * static_cast<double>(heading_large - 1) * letters.large + letters.large +
-                 (heading_small == 0 ? mm(0) : gap + lines_high(heading_small, letters.small));
+  const Length named = 1.35 * static_cast<double>(heading_large - 1) * letters.large + letters.large +
+                       (heading_small == 0 ? mm(0) : gap + lines_high(heading_small, letters.small));
+  part.heading = 2.0 * margin + std::max(named, lines_high(part.corner.size(), letters.small));
 }
 
 /// The signs of a chart with what they mean, and the words of its small print.
@@ -288,7 +301,7 @@ Print print_of(const Answer& answer, const std::vector<ChartPart>& parts) {
   for (const auto& caution : answer.cautions) {
     const bool danger = caution.severity == "danger";
     const std::string lead = danger ? "DANGER  " : caution.severity == "warn" ? "Care  " : "Note  ";
-    (danger ? print.dangers : print.rest).push_back({ChartSign::none, lead + caution.text});
+    (danger ? print.dangers : print.rest).push_back({ChartSign::none, lead + caution.text, danger});
   }
   for (auto& line : reasons(answer)) print.rest.push_back({ChartSign::none, std::move(line)});
   const Measure* height = find_measure(answer.findings, key::letter_height.name);
@@ -308,12 +321,13 @@ Print print_of(const Answer& answer, const std::vector<ChartPart>& parts) {
   return print;
 }
 
-void add_broken(std::vector<ChartLine>& lines, const std::vector<ChartLine>& texts, Length width) {
+void add_broken(std::vector<ChartLine>& lines, const std::vector<ChartLine>& texts, Length width, Length letters) {
   for (const auto& text : texts) {
-    const Length before = text.sign == ChartSign::none ? mm(0) : 2.0 * small_print;
+    const Length before = text.sign == ChartSign::none ? mm(0) : 2.0 * letters;
     bool first = true;
-    for (auto& line : broken_to(text.text, {width - before, small_print})) {
-      lines.push_back({first ? text.sign : ChartSign::none, std::move(line)});
+    const Length room = (width - before) / (text.heavy ? bold : 1);
+    for (auto& line : broken_to(text.text, {room, letters})) {
+      lines.push_back({first ? text.sign : ChartSign::none, std::move(line), text.heavy});
       first = false;
     }
   }
@@ -363,9 +377,12 @@ ChartSheet laid_out(const Answer& answer, const Content& content, Sheet paper, L
   sheet.parts = content.parts;
   sheet.reasons = content.reasons;
 
-  add_broken(sheet.foot, content.print.legend, room.width);
-  add_broken(sheet.foot, content.print.dangers, room.width);
-  add_broken(way.apart ? sheet.notes : sheet.foot, content.print.rest, room.width);
+  add_broken(sheet.foot, content.print.legend, room.width, small_print);
+  add_broken(sheet.foot, content.print.dangers, room.width, small_print);
+  if (way.apart)
+    add_broken(sheet.notes, content.print.rest, room.width, notes_print);
+  else
+    add_broken(sheet.foot, content.print.rest, room.width, small_print);
 
   const Values& columns = list_of(answer, key::columns.name);
   for (auto& part : sheet.parts) {
@@ -383,7 +400,7 @@ ChartSheet laid_out(const Answer& answer, const Content& content, Sheet paper, L
     sheet.pages += part.grid.sheets();
   }
   if (!sheet.notes.empty()) {
-    sheet.notes_a_sheet = static_cast<int>((room.height - foot_height(0)) / (line_pitch * small_print));
+    sheet.notes_a_sheet = static_cast<int>((room.height - notes_head - foot_height(0)) / (line_pitch * notes_print));
     sheet.pages += (static_cast<int>(sheet.notes.size()) + sheet.notes_a_sheet - 1) / sheet.notes_a_sheet;
   }
   return sheet;

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include <quillside/page/card.hpp>
+#include <quillside/page/chart.hpp>
 #include <quillside/page/gauge.hpp>
 
 namespace quillside::page {
@@ -15,7 +16,7 @@ struct Kind {
   std::string_view name;
   Canvas (*draw)(const Document&);
 };
-constexpr std::array<Kind, 2> kinds{{{"card", draw_card}, {"gauge", draw_gauge}}};
+constexpr std::array<Kind, 3> kinds{{{"card", draw_card}, {"chart", draw_chart}, {"gauge", draw_gauge}}};
 
 } // namespace
 

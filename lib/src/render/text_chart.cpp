@@ -115,15 +115,17 @@ private:
   }
 
   template <class Each>
-  static std::string line_of(std::size_t head, std::size_t width, const std::string& name, std::size_t from,
-                             std::size_t to, Each each) {
+  static PageLine line_of(std::size_t head, std::size_t width, const std::string& name, std::size_t from,
+                          std::size_t to, Each each) {
     std::string line = name;
+    std::vector<std::string> cells{name};
     for (std::size_t k = from; k < to; ++k) {
       fill_to(line, head + (k - from) * (width + between));
       line += each(k);
+      cells.push_back(each(k));
     }
     while (!line.empty() && line.back() == ' ') line.pop_back();
-    return line;
+    return in_columns(std::move(line), std::move(cells));
   }
 
   void note_steps(const ChartPart& part, std::size_t i, const Values& row) {
@@ -148,11 +150,7 @@ private:
 };
 
 std::string title_of(const ChartPart& part) {
-  const bool steps = std::any_of(part.cells.begin(), part.cells.end(), [](const auto& row) {
-    return std::any_of(row.begin(), row.end(), [](const ChartCell& cell) {
-      return !cell.lead.empty() && !cell.small.empty() && !cell.small.front().starts_with("wants");
-    });
-  });
+  const bool steps = part.corner.front().starts_with("step");
   return part.title + "  " + part.about[0] + "; " + part.about[1] +
          (part.about[1].starts_with("no machine") ? ""
           : steps                                 ? ": the step to set (rev/min wanted)"

@@ -17,6 +17,8 @@ namespace quillside {
 
 /// Height of the smallest letters on a sheet: those of the foot.
 inline constexpr Length small_print = mm(2);
+/// Height of the letters of sheets that hold nothing else.
+inline constexpr Length notes_print = mm(2.6);
 /// What a printer leaves blank along each edge.
 inline constexpr Length paper_margin = mm(10);
 
@@ -32,6 +34,7 @@ enum class ChartSign {
 
 struct ChartCell {
   std::string lead; // the step or speed to set; empty where there is none
+  bool is_step = false;
   ChartSign sign = ChartSign::none;
   std::vector<std::string> small; // beside or under it
 };
@@ -43,8 +46,9 @@ struct ChartHeading {
 
 /// The sheets of one tool.
 struct ChartPart {
-  std::string title;              // large
-  std::vector<std::string> about; // small, beside it
+  std::string title;               // large
+  std::vector<std::string> about;  // small, beside it
+  std::vector<std::string> corner; // small, over the row headings: what a cell holds
   std::vector<ChartHeading> rows;
   std::vector<std::vector<ChartCell>> cells;
   TableGrid grid;
@@ -58,6 +62,7 @@ struct ChartPart {
 struct ChartLine {
   ChartSign sign = ChartSign::none; // explained by the line; it stands before it
   std::string text;
+  bool heavy = false; // in bold: a danger
 };
 
 struct ChartSheet {
@@ -69,8 +74,8 @@ struct ChartSheet {
   Length title{};      // height of the title
   std::vector<ChartHeading> columns;
   std::vector<ChartPart> parts;
-  std::vector<ChartLine> foot;  // of every sheet that has cells; the page number stands under it
-  std::vector<ChartLine> notes; // on sheets of their own behind; empty where the foot holds all
+  std::vector<ChartLine> foot;      // of every sheet that has cells; the page number stands under it
+  std::vector<ChartLine> notes;     // on sheets of their own behind; empty where the foot holds all
   std::vector<std::string> reasons; // why cells have nothing to set, each once; they are among the notes as well
   int notes_a_sheet = 0;
   int pages = 0; // 0: it does not fit
@@ -84,6 +89,11 @@ inline constexpr double sign_width = 0.55;
 inline constexpr double sign_gap = 0.15;
 /// How much wider the numbers are drawn than plain letters: they are bold.
 inline constexpr double bold = 1.12;
+/// Room between large letters and small print under them, in heights of the large: what a letter reaches under its
+/// foot.
+inline constexpr double under_gap = 0.32;
+/// What heads a sheet of notes takes.
+inline constexpr Length notes_head = mm(12);
 /// The foot takes a line for the page number, and some room over its first line.
 Length foot_height(std::size_t lines);
 
