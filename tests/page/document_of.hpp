@@ -51,6 +51,8 @@ inline const std::vector<std::string>& every_ask() {
       "signs squeal",
       "signs",
       "size no30",
+      "chart --machine pillar",
+      "chart --asks drill,mill,burr --materials stainless",
       "tables show 416",
       "tables list",
       "tables new machine"};

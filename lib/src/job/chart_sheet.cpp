@@ -178,10 +178,13 @@ Length lines_high(std::size_t lines, Length letters) {
 struct Letters {
   Length large;
   Length small;
+  Length margin;
   bool beside;
 };
 
-Letters letters_of(Length large, bool beside) { return {large, std::max(small_print, 0.26 * large), beside}; }
+Letters letters_of(Length large, bool beside) {
+  return {large, std::max(small_print, 0.26 * large), std::max(least_cell_margin, cell_margin * large), beside};
+}
 
 Length lead_width(const ChartCell& cell, Length large) {
   const bool signed_ = cell.sign != ChartSign::none;
@@ -191,7 +194,7 @@ Length lead_width(const ChartCell& cell, Length large) {
 
 /// What a part needs, in those letters.
 void measure_part(ChartPart& part, const std::vector<ChartHeading>& columns, const Letters& letters) {
-  const Length margin = cell_margin * letters.large;
+  const Length margin = letters.margin;
   Length lead{};
   Length small{};
   std::size_t lines = 0;
@@ -371,8 +374,9 @@ ChartSheet laid_out(const Answer& answer, const Content& content, Sheet paper, L
   sheet.height = hung.height;
   sheet.letters = letters.large;
   sheet.small = letters.small;
+  sheet.margin = letters.margin;
   sheet.beside = way.beside;
-  sheet.title = 1.5 * large;
+  sheet.title = 0.5 * large + std::max(large, lines_high(2, letters.small));
   sheet.columns = content.columns;
   sheet.parts = content.parts;
   sheet.reasons = content.reasons;
@@ -387,7 +391,7 @@ ChartSheet laid_out(const Answer& answer, const Content& content, Sheet paper, L
   const Values& columns = list_of(answer, key::columns.name);
   for (auto& part : sheet.parts) {
     measure_part(part, content.columns, letters);
-    const Length inside = part.column - 2.0 * cell_margin * large;
+    const Length inside = part.column - 2.0 * letters.margin;
     for (std::size_t k = 0; k < sheet.columns.size(); ++k)
       if (&part == &sheet.parts.front()) add_names(sheet.columns[k], members_of(columns[k]), {inside, letters.small});
   }

@@ -39,7 +39,7 @@ private:
   [[nodiscard]] Lettering small() const { return {sheet_.small}; }
   [[nodiscard]] Length left() const { return paper_margin; }
   [[nodiscard]] Length right() const { return sheet_.width - paper_margin; }
-  [[nodiscard]] Length margin() const { return cell_margin * sheet_.letters; }
+  [[nodiscard]] Length margin() const { return sheet_.margin; }
   [[nodiscard]] Length table_width() const { return right() - left(); }
 
   void next_sheet() {

@@ -70,6 +70,7 @@ struct ChartSheet {
   Length height{};
   Length letters{};    // height of a capital
   Length small{};      // of small print in a cell
+  Length margin{};     // round what stands in a cell
   bool beside = false; // small print beside the number; otherwise under it
   Length title{};      // height of the title
   std::vector<ChartHeading> columns;
@@ -83,8 +84,10 @@ struct ChartSheet {
 
 /// Line pitch of the foot and of small print, in heights of their letters.
 inline constexpr double line_pitch = 1.6;
-/// Room round what stands in a cell, and what a sign takes, in heights of the large letters.
+/// Room round what stands in a cell, in heights of the large letters, and at the least.
 inline constexpr double cell_margin = 0.22;
+inline constexpr Length least_cell_margin = mm(1);
+/// What a sign takes, in heights of the large letters.
 inline constexpr double sign_width = 0.55;
 inline constexpr double sign_gap = 0.15;
 /// How much wider the numbers are drawn than plain letters: they are bold.

@@ -1,0 +1,333 @@
+// The wall chart as it is drawn: in its boxes, with the record's numbers, in letters as large as --read-from asks.
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include <quillside/job/chart_sheet.hpp>
+#include <quillside/page/chart.hpp>
+#include <quillside/page/draw.hpp>
+#include <quillside/words/print.hpp>
+#include <quillside/words/text_width.hpp>
+
+#include "../page_boxes.hpp"
+#include "document_of.hpp"
+#include "tools.hpp"
+
+using namespace quillside;
+using page::Canvas;
+using page::TextDrawn;
+using test::answer_of;
+using test::document_of;
+using test::Folder;
+using test::Json;
+using test::WithinAbs;
+
+namespace {
+
+Canvas drawn(const std::string& line, const std::string& units = "inch") {
+  return page::draw(document_of(line, {"chart", "a4", units}));
+}
+
+const std::vector<std::string>& charts() {
+  static const std::vector<std::string> all{
+      "chart",
+      "chart --machine pillar --materials 416,304,C360,C752,1084",
+      "chart --machine pillar --materials 416,304,C360,C752,1084 --paper letter",
+      "chart --machine pillar12 --materials brass,416@300HB,303@cold-drawn --sizes 1mm,2.5mm,no30,F,20mm",
+      "chart --asks drill,mill,burr --machine bench --materials stainless --paper a3",
+      "chart --asks burr --machine shaft --read-from 3m --paper tabloid",
+      "chart --asks mill --machine pillar --materials 303 --sizes 1/8",
+      "chart --materials 17-4PH,Ti-6Al-4V,layered-steel,aluminium --sizes 0.1mm,1in --read-from 1m",
+      "chart --materials stainless,carbon-steel,tool-steel,copper-alloy --read-from 0.45m --machine pillar",
+      "chart --materials 304 --sizes 3/8 --machine pillar --read-from 4m"};
+  return all;
+}
+
+bool is_long(const page::LineDrawn& line) {
+  const Length across = line.to.right - line.from.right;
+  const Length down = line.to.down - line.from.down;
+  return std::max({across, down, mm(0) - across, mm(0) - down}) > mm(25);
+}
+
+/// How far a line of the table runs through the ink of a text.
+bool crosses(const page::LineDrawn& line, const TextDrawn& text) {
+  const page::Box across{std::min(line.from.right, line.to.right), std::min(line.from.down, line.to.down),
+                         std::max(line.from.right, line.to.right) - std::min(line.from.right, line.to.right),
+                         std::max(line.from.down, line.to.down) - std::min(line.from.down, line.to.down)};
+  const page::Box& ink = text.ink;
+  const Length close = 0.5 * line.width;
+  return across.left < ink.right() && across.right() > ink.left && across.top - close < ink.bottom() &&
+         across.bottom() + close > ink.top;
+}
+
+Length middle_of(const page::Box& box) { return box.top + 0.5 * box.height; }
+
+std::string joined_text(const Canvas& canvas, int sheet) {
+  std::string all;
+  for (const auto& text : canvas.texts())
+    if (text.sheet == sheet) all += text.text + " ";
+  return all;
+}
+
+} // namespace
+
+TEST_CASE("chart: no text over the edge, over another or through a line of the table; none under the small print") {
+  const auto& line = GENERATE(from_range(charts()));
+  const auto units = GENERATE(as<std::string>{}, "inch", "metric");
+  INFO(line << " in " << units);
+  const Canvas canvas = drawn(line, units);
+  test::hold_boxes(canvas, small_print);
+  std::vector<std::string> crossed;
+  for (const auto& one : canvas.lines())
+    for (const auto& text : canvas.texts())
+      if (one.sheet == text.sheet && is_long(one) && crosses(one, text)) crossed.push_back(test::shown(text));
+  CHECK(crossed == std::vector<std::string>{});
+  CHECK(canvas.sheets() == answer_of(line + " --units " + units)["found"]["pages"]["value"].get<int>());
+}
+
+TEST_CASE("chart: numbers to dial in and headings are as high as the distance asks, and none of them is smaller") {
+  const auto far = GENERATE(as<std::string>{}, "0.6m", "1m", "2m", "3m");
+  INFO(far);
+  const double high = 1000 * std::stod(far) / 200;
+  const Canvas canvas = drawn("chart --machine pillar --materials 416,304,C752 --read-from " + far);
+  std::size_t large = 0;
+  const std::set<std::string> named{"416",  "304", "C752", "1/16", "3/32", "no30", "9/64", "3/16", "1/4",
+                                    "5/16", "3/8", "1",    "2",    "3",    "4",    "5",    "DRILL"};
+  for (const auto& text : canvas.texts()) {
+    if (!named.contains(text.text)) continue;
+    ++large;
+    INFO(test::shown(text));
+    CHECK_THAT(in_mm(text.height), WithinAbs(high, 1e-9));
+    // The ink itself: figures and capitals are as high as a capital, but for what is round at its ends.
+    if (text.text.find('/') == std::string::npos && text.text != "no30")
+      CHECK_THAT(in_mm(text.ink.height), WithinAbs(high, 0.05 * high));
+  }
+  CHECK(large > 30);
+}
+
+TEST_CASE("chart: every number stands in the row and the column where the record has it") {
+  const auto line =
+      GENERATE(as<std::string>{}, "chart --machine pillar --materials 416,304,C360,C752,1084",
+               "chart --materials 416,304,C360,C752,1084,D2", "chart --asks mill --machine bench --materials 303,O1",
+               "chart --asks burr --machine cordless --materials 303,C752 --read-from 1m",
+               "chart --machine pillar12 --materials 416,C752,1084 --paper a3");
+  INFO(line);
+  const Json record = answer_of(line);
+  const auto& found = record["found"];
+  const double high = found["letter_height"]["value"];
+  const Canvas canvas = drawn(line);
+  std::map<std::pair<std::string, std::string>, std::string> lead;
+  std::set<std::string> materials;
+  std::set<std::string> sizes;
+  for (const auto& column : found["columns"]) materials.insert(column["material"]);
+  for (const auto& row : found["rows"]) sizes.insert(row["name"]);
+  for (int sheet = 0; sheet < canvas.sheets(); ++sheet) {
+    std::vector<const TextDrawn*> columns;
+    std::vector<const TextDrawn*> rows;
+    std::vector<const TextDrawn*> rest;
+    for (const auto& text : canvas.texts()) {
+      if (text.sheet != sheet || std::abs(in_mm(text.height) - high) > 1e-6) continue;
+      // Row headings stand at the left edge, column headings over the first row.
+      if (text.ink.left < mm(10 + 0.6 * high) && sizes.contains(text.text))
+        rows.push_back(&text);
+      else if (materials.contains(text.text) && (rows.empty()))
+        columns.push_back(&text);
+      else if (text.ink.top > mm(10 + 1.4 * high))
+        rest.push_back(&text);
+    }
+    if (rows.empty()) continue;
+    for (const auto* text : rest) {
+      const TextDrawn* column = nullptr;
+      for (const auto* heading : columns)
+        if (heading->ink.left < text->ink.left + mm(0.3 * high)) column = heading;
+      const auto row = std::min_element(rows.begin(), rows.end(), [&](const TextDrawn* a, const TextDrawn* b) {
+        const auto apart = [&](const TextDrawn* one) {
+          return std::abs(in_mm(middle_of(one->ink) - middle_of(text->ink)));
+        };
+        return apart(a) < apart(b);
+      });
+      REQUIRE(column != nullptr);
+      INFO(test::shown(*text));
+      CHECK(lead.emplace(std::pair{(*row)->text, column->text}, text->text).second);
+    }
+  }
+  for (std::size_t i = 0; i < found["rows"].size(); ++i)
+    for (std::size_t k = 0; k < found["columns"].size(); ++k) {
+      const Json& cell = found["cells"][i][k];
+      const std::string size = found["rows"][i]["name"];
+      const std::string material = found["columns"][k]["material"];
+      INFO(size << " in " << material << ": " << cell.dump());
+      const auto at = lead.find({size, material});
+      if (!cell.contains("spindle_speed")) {
+        CHECK(at == lead.end());
+        continue;
+      }
+      REQUIRE(at != lead.end());
+      if (cell["step"].is_string()) {
+        CHECK(at->second == cell["step"].get<std::string>());
+      } else {
+        // Three figures, or a whole number as it is; a limit rounded down.
+        const double speed = cell["spindle_speed"]["value"];
+        CHECK_THAT(std::stod(at->second), WithinAbs(speed, std::max(1.0, 0.005 * speed)));
+      }
+    }
+}
+
+TEST_CASE("chart: the small print of a cell is what was wanted, and it says memory where a figure rests on it") {
+  const Json record = answer_of("chart --machine pillar --materials C752 --sizes 9/64,3/8");
+  const Canvas canvas = drawn("chart --machine pillar --materials C752 --sizes 9/64,3/8");
+  const std::string all = joined_text(canvas, 0);
+  for (const auto& row : record["found"]["cells"]) {
+    const double wanted = row[0]["wanted_spindle_speed"]["value"];
+    CHECK(all.find("wants " + print_spindle_speed(rev_per_min(wanted)) + " ") != std::string::npos);
+  }
+  const auto words = [&](const std::string& word) {
+    return std::count_if(canvas.texts().begin(), canvas.texts().end(),
+                         [&](const TextDrawn& text) { return text.text == word; });
+  };
+  CHECK(words("memory") == 2);
+  CHECK(words("1100") == 1);
+  CHECK(words("620") == 1);
+}
+
+TEST_CASE(
+    "chart: the foot has the day, the page, the tables, the sources with their standing, the cautions, the signs") {
+  const auto line = GENERATE(as<std::string>{}, "chart --machine pillar --materials 416,304,C360,C752,1084",
+                             "chart --asks drill,mill,burr --machine pillar");
+  INFO(line);
+  const auto document = document_of(line, {"chart", "a4", "inch"});
+  const Canvas canvas = page::draw(document);
+  std::string all;
+  for (int sheet = 0; sheet < canvas.sheets(); ++sheet) {
+    const std::string text = joined_text(canvas, sheet);
+    CHECK(text.find("page " + std::to_string(sheet + 1) + " of " + std::to_string(canvas.sheets())) !=
+          std::string::npos);
+    CHECK(text.find("2026-11-30") != std::string::npos);
+    // A sheet hangs alone: each that has cells has every danger.
+    for (const auto& caution : document.answer.cautions) {
+      if (caution.severity != "danger" || text.find("Cautions and sources") != std::string::npos) continue;
+      INFO(caution.text << "\n" << text);
+      CHECK(text.find(caution.text) != std::string::npos);
+    }
+    all += text;
+  }
+  for (const auto& caution : document.answer.cautions) CHECK(all.find(caution.text) != std::string::npos);
+  for (const auto& source : document.answer.sources) {
+    if (source.id == "letter-height") continue;
+    INFO(source.cite);
+    CHECK(all.find(source.cite) != std::string::npos);
+    CHECK(all.find("(" + source.standing + ")") != std::string::npos);
+  }
+  CHECK(all.find("Tables: built-in") != std::string::npos);
+  CHECK(all.find("DO NOT: ") != std::string::npos);
+}
+
+TEST_CASE("chart: the letters are no wider than the sheets were counted with, and not much narrower") {
+  const auto& line = GENERATE(from_range(charts()));
+  const Canvas canvas = drawn(line);
+  for (const auto& text : canvas.texts()) {
+    const Length plain = canvas.width_of(text.text, {text.height});
+    const Length heavy = canvas.width_of(text.text, {text.height, page::Weight::bold});
+    const Length taken = text_width(text.text, text.height);
+    INFO(test::shown(text) << " plain " << in_mm(plain) << " bold " << in_mm(heavy) << " taken " << in_mm(taken));
+    CHECK(plain <= taken);
+    CHECK(plain >= 0.9 * taken);
+    // Numbers and steps are what is drawn in bold inside a cell; lines of dangers are broken to a width in bold.
+    const bool number = text.text.find_first_not_of("0123456789-") == std::string::npos;
+    if (number || text.text.starts_with("DANGER")) CHECK(heavy <= bold * taken);
+  }
+}
+
+TEST_CASE("chart: signs differ in shape: two strokes crossed, a triangle that is empty, one that is full") {
+  const std::string line = "chart --machine pillar --materials 304,416,C752 --sizes 1/16,3/8";
+  const auto document = document_of(line, {"chart", "a4", "inch"});
+  const Canvas canvas = page::draw(document);
+  const double high = 10;
+  const auto slanted = [&](const page::LineDrawn& one) {
+    return one.from.right != one.to.right && one.from.down != one.to.down && in_mm(one.width) > 0.05 * high;
+  };
+  // 304 at 3/8 alone has no step slow enough: the two strokes of its cross, half again as heavy as a triangle's.
+  const auto strokes = std::count_if(canvas.lines().begin(), canvas.lines().end(), [&](const page::LineDrawn& one) {
+    return slanted(one) && in_mm(one.width) > 0.1 * high;
+  });
+  CHECK(strokes == 2);
+  const Folder folder;
+  const auto pixels =
+      test::pdf_pixels(folder, folder.write("a.pdf", canvas.picture(page::PictureKind::pdf, {"t", ""})), 1, 100);
+  const double dots = 100 / 25.4;
+  const auto dark_behind = [&](const TextDrawn& text) {
+    const double right = in_mm(text.ink.left) + in_mm(canvas.width_of(text.text, {text.height, page::Weight::bold}));
+    const double centre = right + (0.15 + 0.5 * 0.55) * high;
+    return pixels.dark_at(centre * dots, (in_mm(text.ink.bottom()) - (text.text == "5" ? 0.38 : 0.55) * high) * dots);
+  };
+  std::size_t empty = 0;
+  std::size_t full = 0;
+  for (const auto& text : canvas.texts()) {
+    if (std::abs(in_mm(text.height) - high) > 1e-6 || (text.text != "5" && text.text != "1")) continue;
+    (dark_behind(text) > 0.8 ? full : empty) += 1;
+  }
+  // Three of 1/16 at the highest step, 416 at 3/8 at the lowest: empty. C752 at 3/8 is faster than wanted: full.
+  CHECK(empty == 4);
+  CHECK(full == 1);
+}
+
+TEST_CASE("chart as PDF, SVG and PNG: each opens, and each shows the same") {
+  const Folder folder;
+  const std::string line = "chart --machine pillar --materials 416,C752 --out ";
+  for (const char* ending : {"pdf", "svg", "png"}) {
+    const auto ran = test::quillside(line + folder.file(std::string("wall.") + ending));
+    INFO(ran.err);
+    REQUIRE(ran.exit == 0);
+    CHECK(ran.out.find("On paper: ") != std::string::npos);
+  }
+  const int pages = answer_of("chart --machine pillar --materials 416,C752")["found"]["pages"]["value"];
+  test::run_shell("pdfinfo '" + folder.file("wall.pdf") + "' >'" + folder.file("info") + "'");
+  CHECK(folder.read("info").find("Pages:           " + std::to_string(pages)) != std::string::npos);
+  const test::Pixels png(folder.file("wall.png"));
+  const auto svg = test::svg_pixels(folder, folder.file("wall.svg"), 300);
+  CHECK_THAT(svg.mean(), WithinAbs(png.mean(), 0.05 * png.mean()));
+  double pdf = 0;
+  for (int sheet = 1; sheet <= pages; ++sheet)
+    pdf += test::pdf_pixels(folder, folder.file("wall.pdf"), sheet, 300).mean() / pages;
+  CHECK_THAT(pdf, WithinAbs(png.mean(), 0.05 * png.mean()));
+}
+
+TEST_CASE("chart: flag --out: wrong endings, a missing folder, - without --as; text is no picture") {
+  const Folder folder;
+  CHECK(test::error_of("chart --out " + folder.file("wall.doc"), 2)["message"].get<std::string>().find(".pdf") !=
+        std::string::npos);
+  CHECK(test::error_of("chart --out " + folder.file("none/wall.pdf"), 4)["kind"] == "file");
+  CHECK(test::error_of("chart --out -", 2)["word"] == "--out");
+  CHECK(test::quillside("chart --out - --as pdf").out.starts_with("%PDF"));
+  CHECK(test::quillside("chart --out - --as text").out == test::quillside("chart").out);
+  // Refused before anything is written.
+  const auto refused = test::quillside("chart --materials brss --out " + folder.file("wall.pdf"));
+  CHECK(refused.exit == 2);
+  CHECK_FALSE(std::filesystem::exists(folder.file("wall.pdf")));
+}
+
+TEST_CASE("chart: the picture that README shows is what is drawn now") {
+  const std::string file = std::string(QUILLSIDE_SOURCE_DIR) + "/docs/chart.png";
+  const Folder folder;
+  const auto ran =
+      test::quillside("chart --machine pillar --materials 304,C360,C752 --sizes 1/16,no30,9/64,1/4,3/8 --out " +
+                          folder.file("chart.pdf"),
+                      {{}, {{"SOURCE_DATE_EPOCH", "1795996800"}}});
+  INFO(ran.err);
+  REQUIRE(ran.exit == 0);
+  test::run_shell("pdftoppm -q -png -gray -singlefile -r 70 '" + folder.file("chart.pdf") + "' '" + folder.file("now") +
+                  "'");
+  if (std::getenv("QUILLSIDE_ACCEPT") != nullptr)
+    std::filesystem::copy_file(folder.file("now.png"), file, std::filesystem::copy_options::overwrite_existing);
+  const test::Pixels now(folder.file("now.png"));
+  const test::Pixels shown(file);
+  REQUIRE(now.width() == shown.width());
+  REQUIRE(now.height() == shown.height());
+  // Another version of a drawing library may shade an edge a little otherwise; a letter that changed does more.
+  int changed = 0;
+  for (int y = 0; y < now.height(); ++y)
+    for (int x = 0; x < now.width(); ++x)
+      if (std::abs(now.dark(x, y) - shown.dark(x, y)) > 0.3) ++changed;
+  CHECK(changed == 0);
+}
