@@ -24,7 +24,7 @@ Reply ask_slot(const Call& call, const Session& session) {
   if (!part)
     throw wrong_word("slot", "needs --part, the measured thickness of what goes in, as --part 0.118", {"--part L"});
   SlotQuestion question{session.material(call.words[0]), *part, session.cutter(call, "mill")};
-  question.machine = session.machine(call, {"mill"});
+  question.machine = session.machine(call, milled_on);
   question.part_width = session.reading(call, "part-width");
   question.length = session.length(call, "length");
   question.ends = choice(call, "ends", ends).value_or(question.ends);
