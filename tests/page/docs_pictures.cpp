@@ -22,6 +22,7 @@ struct Picture {
 const std::vector<Picture> pictures{
     {"card-drill", "drill 9/64 C752 --thick 3/16 --leave 0.040 --machine pillar", "--card", 80},
     {"card-grind", "grind 1/4 --web 0.044", "--card", 80},
+    {"chart", "chart --machine pillar --materials 304,C360,C752 --sizes 1/16,no30,9/64,1/4,3/8", "--out", 60},
     {"gauge", "gauge --angles 118,135 --table-tilt 12.3", "--out", 60},
 };
 

@@ -552,6 +552,7 @@ template <class T> auto members_of(T& tables) {
                   tables.clearance_holes, tables.screw_heads, tables.thread_engagements, tables.ream_allowances,
                   tables.cautions);
                   tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.chart_lists, tables.cautions);
+                  tables.oxide_colours, tables.heat_ceilings, tables.readings, tables.signs, tables.chart_lists,
 }
 
 /// visit(name, rows) for every kind.

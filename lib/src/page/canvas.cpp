@@ -8,6 +8,7 @@
 #include <stdexcept>
 #include <tuple>
 #include <utility>
+#include <variant>
 
 #include <pango/pangocairo.h>
 
@@ -113,12 +114,75 @@ struct SetLine {
   Layout layout;
   PangoRectangle ink{};
   PangoRectangle logical{};
+  cairo_scaled_font_t* font = nullptr; // of all its letters; the layout keeps it
+  std::vector<cairo_glyph_t> glyphs;   // from its foot; empty where a glyph is more or less than one letter
+};
+
+/// Fills in the glyphs of a line that has one for each letter, all of one font.
+void take_glyphs(SetLine& line) {
+  const PangoLayoutLine* set = pango_layout_get_line_readonly(line.layout.get(), 0);
+  if (set->runs == nullptr || set->runs->next != nullptr) return;
+  const auto* run = static_cast<const PangoLayoutRun*>(set->runs->data);
+  if (run->glyphs->num_glyphs != run->item->num_chars) return;
+  int at = 0;
+  for (int i = 0; i < run->glyphs->num_glyphs; ++i) {
+    const PangoGlyphInfo& glyph = run->glyphs->glyphs[i];
+    if (glyph.glyph == PANGO_GLYPH_EMPTY || (glyph.glyph & PANGO_GLYPH_UNKNOWN_FLAG) != 0) {
+      line.glyphs.clear();
+      return;
+    }
+    line.glyphs.push_back({glyph.glyph, static_cast<double>(at + glyph.geometry.x_offset) / PANGO_SCALE,
+                           static_cast<double>(glyph.geometry.y_offset) / PANGO_SCALE});
+    at += glyph.geometry.width;
+  }
+  line.font = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(run->item->analysis.font));
+}
+
+/// Level letters that stand in the drawing as they are: no turning, so that they may go together with others.
+struct Letters {
+  const SetLine* line;
+  double right; // of their start and their foot, in points
+  double down;
+  double times; // as large as they are set
+  double grey;
+};
+
+/// Letters of one grey that follow one another: those of a font and a size go to the drawing library in one call, for
+/// in a table it is the calls that cost.
+class Together {
+public:
+  explicit Together(cairo_t* cairo) : cairo_(cairo) {}
+
+  void add(const Letters& letters) {
+    if (letters.grey != grey_) flush();
+    grey_ = letters.grey;
+    auto& glyphs = of_font_[{letters.line->font, letters.times}];
+    for (const auto& glyph : letters.line->glyphs)
+      glyphs.push_back({glyph.index, letters.right / letters.times + glyph.x, letters.down / letters.times + glyph.y});
+  }
+
+  void flush() {
+    for (const auto& [font, glyphs] : of_font_) {
+      cairo_save(cairo_);
+      set_grey(cairo_, grey_);
+      cairo_scale(cairo_, font.second, font.second);
+      cairo_set_scaled_font(cairo_, font.first);
+      cairo_show_glyphs(cairo_, glyphs.data(), static_cast<int>(glyphs.size()));
+      cairo_restore(cairo_);
+    }
+    of_font_.clear();
+  }
+
+private:
+  cairo_t* cairo_;
+  double grey_ = 0;
+  std::map<std::pair<cairo_scaled_font_t*, double>, std::vector<cairo_glyph_t>> of_font_;
 };
 
 } // namespace
 
 struct Canvas::Inside {
-  using Stroke = std::function<void(cairo_t*)>;
+  using Stroke = std::variant<std::function<void(cairo_t*)>, Letters>;
 
   Sheet paper;
   Context context = context_of_letters();
@@ -144,6 +208,7 @@ struct Canvas::Inside {
     if (is_new) {
       line.layout = layout(text, lettering.face, lettering.weight);
       pango_layout_line_get_extents(pango_layout_get_line_readonly(line.layout.get(), 0), &line.ink, &line.logical);
+      take_glyphs(line);
     }
     return line;
   }
@@ -174,7 +239,16 @@ struct Canvas::Inside {
   }
 
   void replay(std::size_t sheet, cairo_t* cairo) const {
-    for (const auto& stroke : sheets[sheet]) stroke(cairo);
+    Together together(cairo);
+    for (const auto& stroke : sheets[sheet]) {
+      if (const auto* letters = std::get_if<Letters>(&stroke)) {
+        together.add(*letters);
+      } else {
+        together.flush();
+        std::get<0>(stroke)(cairo);
+      }
+    }
+    together.flush();
   }
 
   void replay_all_below_one_another(cairo_t* cairo) const {
@@ -281,17 +355,21 @@ Box Canvas::letters(Spot at, std::string_view text, const Lettering& lettering, 
   const double lower = hold.along == Along::foot ? 0 : hold.along == Along::middle ? 0.5 : 1;
   const Length start = -back * times * from_pango(set.logical.width);
   const Length foot = lower * lettering.height;
-  inside_->draw([=, layout = set.layout](cairo_t* cairo) {
-    cairo_save(cairo);
-    set_grey(cairo, lettering.grey);
-    cairo_translate(cairo, points(at.right), points(at.down));
-    cairo_rotate(cairo, -in_radians(hold.turned));
-    cairo_translate(cairo, points(start), points(foot));
-    cairo_scale(cairo, times, times);
-    cairo_move_to(cairo, 0, 0);
-    pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(layout.get(), 0));
-    cairo_restore(cairo);
-  });
+  if (hold.turned == Angle{} && !set.glyphs.empty()) {
+    inside_->draw(Letters{&set, points(at.right + start), points(at.down + foot), times, lettering.grey});
+  } else {
+    inside_->draw([=, layout = set.layout](cairo_t* cairo) {
+      cairo_save(cairo);
+      set_grey(cairo, lettering.grey);
+      cairo_translate(cairo, points(at.right), points(at.down));
+      cairo_rotate(cairo, -in_radians(hold.turned));
+      cairo_translate(cairo, points(start), points(foot));
+      cairo_scale(cairo, times, times);
+      cairo_move_to(cairo, 0, 0);
+      pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(layout.get(), 0));
+      cairo_restore(cairo);
+    });
+  }
   const Box flat{start + times * from_pango(set.ink.x), foot + times * from_pango(set.ink.y),
                  times * from_pango(set.ink.width), times * from_pango(set.ink.height)};
   Spot least{mm(1e9), mm(1e9)};

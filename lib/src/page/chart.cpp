@@ -71,10 +71,12 @@ private:
       row_heading(part.rows[i], at);
       for (std::size_t k = piece.first_column; k < piece.end_column; ++k)
         cell(part, part.cells[i][k], {column_left(part, piece, k) + margin(), at, column_, row_});
-      canvas_.line({left(), at + row_}, {table_right(part, piece), at + row_}, hairline);
     }
-    rules(part, piece, top, rows_at);
     foot(sheet_.foot);
+    // Behind the letters, so that those go to the drawing library together.
+    for (const auto& [which, at, letters] : signs_) sign(which, at, letters);
+    signs_.clear();
+    rules(part, piece, top, rows_at);
   }
 
   [[nodiscard]] Length column_left(const ChartPart& part, const Piece& piece, std::size_t column) const {
@@ -152,7 +154,7 @@ private:
       canvas_.letters({at, foot}, cell.lead, large(Weight::bold));
       at = at + canvas_.width_of(cell.lead, large(Weight::bold)) + sign_gap * sheet_.letters;
     }
-    sign(cell.sign, {at, foot}, sheet_.letters);
+    signs_.push_back({cell.sign, {at, foot}, sheet_.letters});
     if (sheet_.beside)
       stacked(cell.small, box.left + drawn_of(part).lead + margin(),
               box.top + 0.5 * (box.height - height_of(cell.small.size())) + sheet_.small);
@@ -217,6 +219,10 @@ private:
 
   void rules(const ChartPart& part, const Piece& piece, Length top, Length rows_at) {
     const Length end = rows_at + static_cast<double>(piece.end_row - piece.first_row) * row_;
+    for (std::size_t i = piece.first_row; i < piece.end_row; ++i) {
+      const Length foot = rows_at + static_cast<double>(i - piece.first_row + 1) * row_;
+      canvas_.line({left(), foot}, {table_right(part, piece), foot}, hairline);
+    }
     canvas_.line({left(), top}, {table_right(part, piece), top}, rule);
     canvas_.line({left(), rows_at}, {table_right(part, piece), rows_at}, rule);
     for (std::size_t k = piece.first_column; k < piece.end_column; ++k) {
@@ -229,7 +235,7 @@ private:
   void print(const std::vector<ChartLine>& lines, std::size_t from, std::size_t to, Length down, Length letters) {
     for (std::size_t i = from; i < to; ++i) {
       const bool signed_ = lines[i].sign != ChartSign::none;
-      if (signed_) sign(lines[i].sign, {left(), down}, 1.3 * letters);
+      if (signed_) signs_.push_back({lines[i].sign, {left(), down}, 1.3 * letters});
       canvas_.letters({left() + (signed_ ? 2.0 * letters : mm(0)), down}, lines[i].text,
                       {letters, lines[i].heavy ? Weight::bold : Weight::plain});
       down = down + line_pitch * letters;
@@ -269,6 +275,12 @@ private:
   ChartSheet sheet_;
   Canvas canvas_;
   int number_ = 0; // of the sheet being drawn, from 1
+  struct SignAt {
+    ChartSign sign;
+    Spot at;
+    Length letters;
+  };
+  std::vector<SignAt> signs_; // yet to be drawn on this sheet
   Length column_{};
   Length row_{};
   const ChartPart* measured_ = nullptr;
