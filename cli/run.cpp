@@ -27,6 +27,7 @@ Reply reply_to(const Call& call, const Session& session) {
     Ask ask;
   };
   constexpr auto all = std::to_array<Named>({{"burr", ask_burr},
+                                             {"chart", ask_chart},
                                              {"drill", ask_drill},
                                              {"fit", ask_fit},
                                              {"gauge", ask_gauge},
@@ -39,19 +40,6 @@ Reply reply_to(const Call& call, const Session& session) {
                                              {"size", ask_size},
                                              {"slot", ask_slot},
                                              {"tables", ask_tables}});
-  constexpr std::array<Named, 13> all{{{"drill", ask_drill},
-                                       {"mill", ask_mill},
-                                       {"burr", ask_burr},
-                                       {"point", ask_point},
-                                       {"grind", ask_grind},
-                                       {"fit", ask_fit},
-                                       {"notch", ask_notch},
-                                       {"gauge", ask_gauge},
-                                       {"signs", ask_signs},
-                                       {"size", ask_size},
-                                       {"slot", ask_slot},
-                                       {"chart", ask_chart},
-                                       {"tables", ask_tables}}};
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.name == call.ask->name; });
   return found->ask(call, session);
 }

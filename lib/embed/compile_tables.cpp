@@ -248,16 +248,8 @@ int compile(const std::vector<std::string>& words) {
                                                                          "screw_heads",
                                                                          "thread_engagements",
                                                                          "ream_allowances",
+                                                                         "chart_lists",
                                                                          "cautions"};
-  constexpr std::array<std::string_view, kind_names.size()> member_names{
-      "sources",          "materials",      "cutters",      "drilling_speeds", "milling_speeds",
-      "reaming_speeds",   "burr_speeds",    "speed_ratios", "drilling_feeds",  "chip_loads",
-      "deep_holes",       "pecks",          "drill_points", "drill_webs",      "lip_reliefs",
-      "fluids",           "machines",       "sizes",        "hardness",        "limits",
-      "cutting_forces",   "unit_powers",    "feed_factors", "drill_forces",    "burr_sizes",
-      "cutter_strengths", "end_mill_stock", "point_limits", "usual_oversizes", "tolerance_classes",
-      "fit_classes",      "fits",           "expansions",   "oxide_colours",   "heat_ceilings",
-      "readings",         "signs",          "chart_lists",  "cautions"};
   [&]<std::size_t... i>(std::index_sequence<i...>) { (writer.write(member_names[i], std::get<i>(members)), ...); }
   (std::make_index_sequence<kind_names.size()>{});
   out << "constexpr TableText all_texts[] = {\n";

@@ -181,6 +181,7 @@ inline constexpr ListKey reamer{"reamer"};
 inline constexpr Key<double> engagement{"engagement"}; // share of a thread, in the trade's count
 inline constexpr Key<Length> clearance{"clearance"};
 inline constexpr Key<Length> countersink_depth{"countersink_depth"};
+
 // Charts.
 inline constexpr Key<double> pages{"pages"};
 inline constexpr Key<Length> letter_height{"letter_height"};
