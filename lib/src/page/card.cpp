@@ -58,6 +58,7 @@ public:
     }
     table();
     if (!drawn) picture(*drawing);
+    text_sheets_ = canvas_.sheets();
     if (drawing && drawing->own_sheet) {
       column_.next_sheet();
       drawing->draw(canvas_, column_.take(column_.whole_room()), document_);
@@ -65,6 +66,9 @@ public:
     draw_feet(canvas_, document_, margins, "card");
     return std::move(canvas_);
   }
+
+  /// How many of its sheets bear text; those of a drawing that stands alone come behind them.
+  [[nodiscard]] int text_sheets() const { return text_sheets_; }
 
 private:
   [[nodiscard]] Lettering letter(Length height, Weight weight = Weight::plain) const {
@@ -244,6 +248,7 @@ private:
   Part last_ = Part::headline;
   std::vector<std::vector<std::string>> rows_; // lines of columns that are not drawn yet
   std::size_t steps_ = 0;
+  int text_sheets_ = 0;
 };
 
 } // namespace
@@ -251,17 +256,25 @@ private:
 Canvas draw_card(const Document& document) {
   // As large as one card bears, since it is read at arm's length; smaller where that spares a second one. Each try
   // costs as much as the card, so the tries halve what is left to choose from.
-  const auto at = [&](double scale) { return Card(document, scale).draw(); };
+  struct Try {
+    Canvas canvas;
+    bool on_one; // its text: sheets that a drawing has to itself come behind it
+  };
+  const auto at = [&](double scale) {
+    Card card(document, scale);
+    Canvas canvas = card.draw();
+    return Try{std::move(canvas), card.text_sheets() == 1};
+  };
   const auto first_on_one = [&](Canvas otherwise, std::initializer_list<double> scales) {
     for (const double scale : scales)
-      if (Canvas card = at(scale); card.sheets() == 1) return card;
+      if (Try card = at(scale); card.on_one) return std::move(card.canvas);
     return otherwise;
   };
-  Canvas usual = at(1);
-  if (usual.sheets() > 1) return first_on_one(std::move(usual), {0.85});
-  Canvas large = at(1.2);
-  if (large.sheets() > 1) return first_on_one(std::move(usual), {1.1});
-  return first_on_one(std::move(large), {1.35});
+  Try usual = at(1);
+  if (!usual.on_one) return first_on_one(std::move(usual.canvas), {0.85});
+  Try large = at(1.2);
+  if (!large.on_one) return first_on_one(std::move(usual.canvas), {1.1});
+  return first_on_one(std::move(large.canvas), {1.35});
 }
 
 } // namespace quillside::page
