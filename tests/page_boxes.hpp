@@ -3,7 +3,9 @@
 // smaller than it may be.
 
 #include <algorithm>
+#include <cmath>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <quillside/page/canvas.hpp>
@@ -18,11 +20,31 @@ inline std::string shown(const page::TextDrawn& text) {
          std::to_string(in_mm(text.ink.height));
 }
 
-/// How far one box reaches into another, the smaller of across and down; 0 or less where they are apart.
-inline Length overlap(const page::Box& a, const page::Box& b) {
-  const Length across = std::min(a.right(), b.right()) - std::max(a.left, b.left);
-  const Length down = std::min(a.bottom(), b.bottom()) - std::max(a.top, b.top);
-  return std::min(across, down);
+/// How far the ink of one text reaches into that of another: the least way by which the one would have to be moved to
+/// stand beside the other, along any of their edges; 0 or less where they are apart. Turned texts as they are turned.
+inline Length overlap(const page::TextDrawn& a, const page::TextDrawn& b) {
+  Length least = mm(1e9);
+  for (const auto* box : {&a, &b})
+    for (std::size_t edge = 0; edge < 2; ++edge) {
+      const page::Spot& from = box->corners[edge];
+      const page::Spot& to = box->corners[edge + 1];
+      const double right = in_mm(to.right - from.right);
+      const double down = in_mm(to.down - from.down);
+      const double length = std::hypot(right, down);
+      if (length == 0) return mm(0); // no ink
+      const auto reach = [&](const page::TextDrawn& text) {
+        std::pair<Length, Length> ends{mm(1e9), mm(-1e9)};
+        for (const auto& corner : text.corners) {
+          const Length along = corner.right * (right / length) + corner.down * (down / length);
+          ends = {std::min(ends.first, along), std::max(ends.second, along)};
+        }
+        return ends;
+      };
+      const auto one = reach(a);
+      const auto other = reach(b);
+      least = std::min(least, std::min(one.second, other.second) - std::max(one.first, other.first));
+    }
+  return least;
 }
 
 struct BoxFaults {
@@ -43,7 +65,7 @@ inline BoxFaults box_faults(const page::Canvas& canvas, Length least, Length edg
     if (texts[i].height < least - mm(1e-6)) faults.too_small.push_back(shown(texts[i]));
     for (std::size_t k = 0; k < i; ++k)
       // A comma's tail may come as near as a hair to the line below.
-      if (texts[k].sheet == texts[i].sheet && overlap(texts[k].ink, ink) > mm(0.02))
+      if (texts[k].sheet == texts[i].sheet && overlap(texts[k], texts[i]) > mm(0.02))
         faults.over_another.push_back(shown(texts[k]) + " and " + shown(texts[i]));
   }
   return faults;

@@ -176,4 +176,13 @@ TEST_CASE("the boxes that pages are held by: a text over the edge, one over anot
   CHECK(test::box_faults(canvas, mm(2)).over_another.size() == 1);
   (void)canvas.letters({mm(20), mm(10)}, "small", {mm(1)});
   CHECK(test::box_faults(canvas, mm(2)).too_small.size() == 1);
+  // Two turned alike, 6 mm apart: their upright boxes cross, they do not; one that is turned across both does.
+  Canvas turned(small_sheet);
+  const page::Hold at_45{page::Across::centre, page::Along::middle, degrees(45)};
+  (void)turned.letters({mm(25), mm(20)}, "one long line", {mm(2)}, at_45);
+  (void)turned.letters({mm(29.3), mm(24.3)}, "other long line", {mm(2)}, at_45);
+  CHECK(test::box_faults(turned, mm(2)).over_another.empty());
+  (void)turned.letters({mm(27), mm(22)}, "across both", {mm(2)},
+                       {page::Across::centre, page::Along::middle, degrees(-45)});
+  CHECK(test::box_faults(turned, mm(2)).over_another.size() == 2);
 }

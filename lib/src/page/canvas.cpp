@@ -374,14 +374,17 @@ Box Canvas::letters(Spot at, std::string_view text, const Lettering& lettering, 
                  times * from_pango(set.ink.width), times * from_pango(set.ink.height)};
   Spot least{mm(1e9), mm(1e9)};
   Spot most{mm(-1e9), mm(-1e9)};
+  std::array<Spot, 4> corners;
+  std::size_t number = 0;
   for (const auto& corner : corners_of(flat)) {
     const Length right = corner.right * cosine(hold.turned) + corner.down * sine(hold.turned);
     const Length down = corner.down * cosine(hold.turned) - corner.right * sine(hold.turned);
     least = {std::min(least.right, right), std::min(least.down, down)};
     most = {std::max(most.right, right), std::max(most.down, down)};
+    corners[number++] = {at.right + right, at.down + down};
   }
   const Box box{at.right + least.right, at.down + least.down, most.right - least.right, most.down - least.down};
-  inside_->texts.push_back({inside_->at, std::string(text), box, lettering.height});
+  inside_->texts.push_back({inside_->at, std::string(text), box, lettering.height, corners});
   return box;
 }
 

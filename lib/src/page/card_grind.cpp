@@ -20,7 +20,6 @@ using Members = std::vector<Member>;
 using Values = std::vector<Value>;
 
 constexpr Lettering small{mm(2)};
-constexpr Lettering plain{mm(2.2)};
 constexpr Lettering strong{mm(2.2), Weight::bold};
 constexpr Lettering number{mm(3.2), Weight::bold};
 constexpr Lettering head{mm(6), Weight::bold};
@@ -226,8 +225,7 @@ void draw_block_lines(Canvas& canvas, const LinesRoom& room, const RestSheet& sh
 void on_white(Canvas& canvas, Spot at, const std::string& text, const Lettering& lettering, Across across) {
   const Length width = canvas.width_of(text, lettering);
   const Length left = across == Across::right ? at.right - width : at.right;
-  canvas.fill({left - mm(0.8), at.down - 0.5 * lettering.height - mm(0.8), width + mm(1.6),
-               lettering.height + mm(1.6)},
+  canvas.fill({left - mm(0.8), at.down - 0.5 * lettering.height - mm(0.8), width + mm(1.6), lettering.height + mm(1.6)},
               1);
   canvas.letters(at, text, lettering, {across, Along::middle});
 }
@@ -239,7 +237,9 @@ void draw_swing(Canvas& canvas, const LinesRoom& room, const RestSheet& sheet, L
   else
     draw_block_lines(canvas, room, sheet, diameter);
   draw_along(canvas, room, sheet, -0.5 * diameter - mm(2.4), "drill, from above, true to size");
-  const Length radius = std::max(mm(30), 0.5 * diameter / sine(0.5 * sheet.swing) + mm(14));
+  // A slim corner has its figure further out.
+  const Length radius =
+      std::max(mm(sheet.swing < degrees(45) ? 46 : 30), 0.5 * diameter / sine(0.5 * sheet.swing) + mm(14));
   draw_angle(canvas, room.touch, radius, half_turn, half_turn + sheet.swing);
   on_white(canvas, from(room.touch, radius + mm(2), half_turn + 0.4 * sheet.swing), print_angle(sheet.swing), number,
            Across::right);
@@ -321,7 +321,7 @@ Length write_words(Canvas& canvas, const WordsColumn& column, const RestSheet& s
     canvas.letters({column.left, down}, line, number);
     down = down + mm(5);
   }
-  down = write_lines(canvas, {column.left, down}, gives, strong, words_width);
+  down = write_lines(canvas, {column.left, down}, gives, {mm(2), Weight::bold}, words_width);
   return write_lines(canvas, {column.left, down + mm(0.6)}, sheet.says, small, words_width, 1.7);
 }
 
@@ -371,9 +371,9 @@ void draw_rest_sheets(Canvas& canvas, const Box& box, const Document& document) 
 // --- A swing fixture ---
 
 struct Fixture {
-  Angle half{};   // wheel face to pivot
-  Angle axis{};   // pivot to drill
-  Angle clock{};  // in the end view, lip to pivot
+  Angle half{};  // wheel face to pivot
+  Angle axis{};  // pivot to drill
+  Angle clock{}; // in the end view, lip to pivot
   Length skew{};
   Length overhang{};
   Length distance{}; // along the pivot, from the face to the foot of the skew
@@ -383,8 +383,9 @@ struct Fixture {
 
 Fixture fixture_of(const Answer& answer) {
   const Members& cone = object(answer.settings, "cone");
-  Fixture fixture{angle_in(cone, "cone_half_angle"), angle_in(cone, "cone_axis_angle"), angle_in(cone, "lip_clock"),
-                  length_in(cone, "cone_skew"),      length_in(cone, "point_overhang"), length_in(cone, "axis_distance"),
+  Fixture fixture{angle_in(cone, "cone_half_angle"), angle_in(cone, "cone_axis_angle"),
+                  angle_in(cone, "lip_clock"),       length_in(cone, "cone_skew"),
+                  length_in(cone, "point_overhang"), length_in(cone, "axis_distance"),
                   angle_in(cone, "swing_needed"),    {}};
   if (find_measure(cone, "swing_limit") != nullptr) fixture.limit = angle_in(cone, "swing_limit");
   return fixture;
@@ -458,9 +459,8 @@ void draw_lettered(Canvas& canvas, const Segment& line, Length left, const char*
 
 /// The corner of that plan, enlarged.
 void draw_corner(Canvas& canvas, const Box& box, const Fixture& fixture, UnitSystem units) {
-  const double times =
-      std::min(times_drawn({fixture.distance * cosine(fixture.half), 0.62 * box.width}),
-               times_drawn({fixture.distance * sine(fixture.half), mm(24)}));
+  const double times = std::min(times_drawn({fixture.distance * cosine(fixture.half), 0.62 * box.width}),
+                                times_drawn({fixture.distance * sine(fixture.half), mm(24)}));
   draw_words(canvas, {box,
                       "At the face, " + how_large(times),
                       {"A  face to foot " + print_length(fixture.distance, units),

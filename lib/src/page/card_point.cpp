@@ -99,7 +99,9 @@ PointRead read_point(const Answer& answer) {
   if (const Members* heel = check_of(answer, "heel_clear_angle"))
     if (const Measure* clear = find_measure(*heel, "value")) point.heel.read = clear->value;
   const Measure* taken = input_measure(answer, "web");
-  point.taken_web = mm(point.web.read ? *point.web.read : taken == nullptr ? 0.15 * in_mm(point.diameter) : taken->value);
+  point.taken_web = mm(point.web.read     ? *point.web.read
+                       : taken == nullptr ? 0.15 * in_mm(point.diameter)
+                                          : taken->value);
   point.land = degrees(input_measure(answer, "land")->value);
   return point;
 }
@@ -138,8 +140,8 @@ void draw_land(Canvas& canvas, const EndView& view, const PointRead& point) {
   const Angle corner = view.corner();
   const Angle clear = std::min(degrees(*point.heel.read), point.land);
   canvas.arc(view.middle(), radius, corner - clear, corner, pen::thin);
-  canvas.line(from(view.middle(), view.radius(), corner - clear),
-              from(view.middle(), radius + mm(1.2), corner - clear), pen::thin);
+  canvas.line(from(view.middle(), view.radius(), corner - clear), from(view.middle(), radius + mm(1.2), corner - clear),
+              pen::thin);
   if (clear < point.land) canvas.arc(view.middle(), radius, corner - point.land, corner - clear, {mm(1.2)});
 }
 
@@ -252,8 +254,7 @@ void draw_point_angles(Canvas& canvas, const SideFrame& frame, const PointRead& 
   on_white(canvas, {frame.axis, apex.down + radius}, angle(*point.included.read), number);
 }
 
-void draw_heights(Canvas& canvas, const SideFrame& frame, const PointRead& point, const SideLip& a,
-                  const SideLip& b) {
+void draw_heights(Canvas& canvas, const SideFrame& frame, const PointRead& point, const SideLip& a, const SideLip& b) {
   if (!point.height.read) return;
   const Length edge = frame.axis + frame.radius + mm(4.5);
   const Length out = edge + mm(1);
@@ -295,7 +296,9 @@ void draw_corner(Canvas& canvas, const View& at, const PointRead& point) {
   draw_title(canvas, at);
   const Spot corner{at.box.right() - mm(2), at.box.top + mm(6)};
   const Length length = at.box.width - mm(4);
-  const auto flank = [&](double relief) { return from(corner, length / cosine(degrees(relief)), half_turn + degrees(relief)); };
+  const auto flank = [&](double relief) {
+    return from(corner, length / cosine(degrees(relief)), half_turn + degrees(relief));
+  };
   canvas.line(corner, from(corner, length + mm(1.5), half_turn), pen::thin);
   canvas.line(corner, {corner.right, at.box.bottom() - mm(6)}, pen::thin);
   if (point.relief.wanted) canvas.line(corner, flank(*point.relief.wanted), pen::wanted);
@@ -340,8 +343,7 @@ Told told_of(const PointRead& point, double times, UnitSystem units) {
     told.side.push_back("drawn " + shortest_decimal(raised.times) + " times its size");
   }
   told.corner.push_back(read_and_wanted("relief", point.relief));
-  if (point.heel.read && degrees(*point.heel.read) < point.land)
-    told.end.push_back("the black arc behind lip A rubs");
+  if (point.heel.read && degrees(*point.heel.read) < point.land) told.end.push_back("the black arc behind lip A rubs");
   if (point.heel.read)
     told.corner.push_back("heel clear to " + angle(*point.heel.read) + " of " + print_angle(point.land));
   else
@@ -373,8 +375,8 @@ void draw_key(Canvas& canvas, const Box& box, double times) {
     at.right = at.right + mm(14.5) + canvas.width_of(sample.words, small);
   }
   canvas.letters({box.left, at.down + mm(3.4)},
-                 times == 1 ? "End and side true to size." : "End and side drawn " + shortest_decimal(times) +
-                                                                 " times their size. Angles are true.",
+                 times == 1 ? "End and side true to size."
+                            : "End and side drawn " + shortest_decimal(times) + " times their size. Angles are true.",
                  small);
 }
 

@@ -44,8 +44,8 @@ void EndView::draw_body(Canvas& canvas, const Pen& pen) const {
       const double t = static_cast<double>(i) / pieces;
       const double a = (1 - t) * (1 - t);
       const double b = 2 * t * (1 - t);
-      curve.push_back({a * start.right + b * bend.right + t * t * heel.right,
-                       a * start.down + b * bend.down + t * t * heel.down});
+      curve.push_back(
+          {a * start.right + b * bend.right + t * t * heel.right, a * start.down + b * bend.down + t * t * heel.down});
     }
     canvas.path(curve, pen);
   }

@@ -15,9 +15,7 @@ namespace {
 constexpr Length head_length = mm(1.5);
 constexpr Angle head_half = degrees(12);
 
-Length apart(Spot a, Spot b) {
-  return mm(std::hypot(in_mm(b.right - a.right), in_mm(b.down - a.down)));
-}
+Length apart(Spot a, Spot b) { return mm(std::hypot(in_mm(b.right - a.right), in_mm(b.down - a.down))); }
 
 } // namespace
 
@@ -101,7 +99,9 @@ const Measure& measure_in(const std::vector<Member>& members, const char* name) 
 }
 } // namespace
 
-Angle angle_in(const std::vector<Member>& members, const char* name) { return degrees(measure_in(members, name).value); }
+Angle angle_in(const std::vector<Member>& members, const char* name) {
+  return degrees(measure_in(members, name).value);
+}
 Length length_in(const std::vector<Member>& members, const char* name) { return mm(measure_in(members, name).value); }
 
 const Measure* input_measure(const Answer& answer, std::string_view name) {

@@ -23,10 +23,10 @@ Spot crossing(Spot on_one, Angle one, Spot on_other, Angle other);
 
 /// Pens of a drawing, as heavy as what they draw matters.
 namespace pen {
-inline constexpr Pen heavy{mm(0.55)};              // to be set by, or as measured
-inline constexpr Pen wanted{mm(0.35), 0, true};    // as wanted
-inline constexpr Pen outline{mm(0.2)};             // the tool or the work
-inline constexpr Pen thin{mm(0.12)};               // dimensions and what is there to go by
+inline constexpr Pen heavy{mm(0.55)};           // to be set by, or as measured
+inline constexpr Pen wanted{mm(0.35), 0, true}; // as wanted
+inline constexpr Pen outline{mm(0.2)};          // the tool or the work
+inline constexpr Pen thin{mm(0.12)};            // dimensions and what is there to go by
 inline constexpr Pen axis{mm(0.12), 0, true};
 } // namespace pen
 

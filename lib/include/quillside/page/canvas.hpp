@@ -3,6 +3,7 @@
 // where every text and line lies. Letters are measured by the height of a capital, as a reader at a distance is.
 // One font, DejaVu Sans; a letter that it has not is shown as a box. Leaves out: colour, pictures, curved text.
 
+#include <array>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -59,7 +60,8 @@ struct TextDrawn {
   int sheet = 0;
   std::string text;
   Box ink;
-  Length height{}; // of its capitals
+  Length height{};             // of its capitals
+  std::array<Spot, 4> corners; // of its ink as it is turned, in order round it
 };
 /// A straight line, or a piece of a curve.
 struct LineDrawn {
