@@ -251,7 +251,7 @@ TEST_CASE("wedges to saw have the record's tilt and rise: as drawn, and by ink")
   CHECK(test::lines_of_pen(card, sheet_named(card, "FLAT"), wedge_pen).empty());
 }
 
-TEST_CASE("the ruler of each sheet is true to 0.1 mm: 100 mm and 4 in, by ink") {
+TEST_CASE("the ruler of each sheet is true to 0.1 mm, and the length down its edge: 100 mm and 4 in, by ink") {
   const auto paper = GENERATE(as<std::string>{}, "a4", "letter");
   const auto& line = GENERATE(as<std::string>{}, "grind 1/4 1018", "grind 1/4 1018 --way cone");
   INFO(line << " on " << paper);
@@ -276,6 +276,14 @@ TEST_CASE("the ruler of each sheet is true to 0.1 mm: 100 mm and 4 in, by ink") 
     const auto at = [&](const LineDrawn& mark) { return ink_of(pixels, dots, mark).right; };
     CHECK_THAT(at(tens[10]) - at(tens[0]), WithinAbs(100, 0.1));
     CHECK_THAT(at(whole_inches[4]) - at(whole_inches[0]), WithinAbs(101.6, 0.1));
+    // And down the right edge, between two short marks.
+    std::vector<LineDrawn> ends;
+    for (const auto& one : test::lines_of_pen(card, sheet, 0.12))
+      if (one.from.down == one.to.down && std::abs(test::length_in_mm(one) - 3) < 1e-6 &&
+          one.to.right > card.sheet().width - mm(9))
+        ends.push_back(one);
+    REQUIRE(ends.size() == 2);
+    CHECK_THAT(ink_of(pixels, dots, ends[1]).down - ink_of(pixels, dots, ends[0]).down, WithinAbs(100, 0.1));
   }
 }
 

@@ -18,11 +18,16 @@ struct Picture {
   const char* ask;   // without its file
   const char* flag;  // that names it
   int dots_per_inch; // small: they are to be looked at in a page of text
+  int sheet = 1;
 };
 const std::vector<Picture> pictures{
     {"card-drill", "drill 9/64 C752 --thick 3/16 --leave 0.040 --machine pillar", "--card", 80},
     {"card-grind", "grind 1/4 --web 0.044", "--card", 80},
     {"chart", "chart --machine pillar --materials 304,C360,C752 --sizes 1/16,no30,9/64,1/4,3/8", "--out", 60},
+    {"card-grind-fence", "grind 1/4 --web 0.044", "--card", 80, 2},
+    {"card-point",
+     "point 1/4 1018 --half-angles 58,61 --lip-height 0.003 --web 0.044 --chisel 118 --way cone --relief 12", "--card",
+     80},
     {"gauge", "gauge --angles 118,135 --table-tilt 12.3", "--out", 60},
 };
 
@@ -51,12 +56,13 @@ TEST_CASE("docs/pictures show what the tool draws") {
   const auto ran = test::quillside(std::string(picture.ask) + " " + picture.flag + " '" + file + "'",
                                    {{}, {{"SOURCE_DATE_EPOCH", "1764460800"}}});
   REQUIRE(ran.exit == 0);
-  test::run_shell("pdftoppm -q -gray -png -singlefile -r " + std::to_string(picture.dots_per_inch) + " '" + file +
-                  "' '" + folder.file("now") + "'");
+  test::run_shell("pdftoppm -q -gray -png -singlefile -f " + std::to_string(picture.sheet) + " -r " +
+                  std::to_string(picture.dots_per_inch) + " '" + file + "' '" + folder.file("now") + "'");
   const std::string kept = std::string(QUILLSIDE_SOURCE_DIR) + "/docs/pictures/" + picture.name + ".png";
   if (const char* accept = std::getenv("QUILLSIDE_ACCEPT"); accept != nullptr && std::string_view(accept) == "1")
     test::run_shell("cp '" + folder.file("now.png") + "' '" + kept + "'");
-  // Another version of the libraries may set a letter by a hair elsewhere; another digit of the smallest letters is twice as much as is let through.
+  // Another version of the libraries may set a letter by a hair elsewhere; another digit of the smallest letters is
+  // twice as much as is let through.
   CHECK(apart(Pixels(folder.file("now.png")), Pixels(kept)) < 0.03);
 }
 

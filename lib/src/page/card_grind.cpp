@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <quillside/page/card.hpp>
 #include <quillside/quantity/angle.hpp>
 #include <quillside/words/print.hpp>
 
@@ -162,11 +163,20 @@ void draw_face(Canvas& canvas, const Box& box, const char* words) {
   canvas.letters({box.left, down - mm(1.6)}, words, strong);
 }
 
+/// A printer can stretch either way: a ruler across, and a length down the right edge.
 void draw_proof(Canvas& canvas, const Box& box) {
   canvas.letters({box.left, box.bottom() - ruler_height - mm(0.2)},
-                 "Printed at 100 % only if this measures true, in mm and in inches:", small);
+                 "Printed at 100 % only if this measures true, and the right edge 100 mm:", small);
   draw_ruler(canvas, {box.left + mm(1.5), box.bottom() - 0.5 * ruler_height}, degrees(0),
              mm(10 * std::floor(in_mm(box.width - mm(6)) / 10)));
+  constexpr Length down = mm(100);
+  const Spot top{box.right() + mm(1), box.top + face_at};
+  const Spot end{top.right, top.down + down};
+  canvas.line(top, end, pen::thin);
+  for (const Spot& mark : {top, end})
+    canvas.line({mark.right - mm(1.5), mark.down}, {mark.right + mm(1.5), mark.down}, pen::thin);
+  canvas.letters({top.right + mm(0.7), top.down + 0.5 * down}, "100 mm", {least_letters},
+                 {Across::centre, Along::top, turns(-0.25)});
 }
 
 /// Below the line of the disk's face: lines run down to the left from where the point meets the disk.
@@ -222,14 +232,6 @@ void draw_block_lines(Canvas& canvas, const LinesRoom& room, const RestSheet& sh
   draw_along(canvas, room, sheet, 0.5 * diameter + mm(3), "V-BLOCK: its middle on the heavy line");
 }
 
-void on_white(Canvas& canvas, Spot at, const std::string& text, const Lettering& lettering, Across across) {
-  const Length width = canvas.width_of(text, lettering);
-  const Length left = across == Across::right ? at.right - width : at.right;
-  canvas.fill({left - mm(0.8), at.down - 0.5 * lettering.height - mm(0.8), width + mm(1.6), lettering.height + mm(1.6)},
-              1);
-  canvas.letters(at, text, lettering, {across, Along::middle});
-}
-
 void draw_swing(Canvas& canvas, const LinesRoom& room, const RestSheet& sheet, Length diameter) {
   draw_laid(canvas, room, sheet.swing, diameter);
   if (sheet.fence)
@@ -242,7 +244,7 @@ void draw_swing(Canvas& canvas, const LinesRoom& room, const RestSheet& sheet, L
       std::max(mm(sheet.swing < degrees(45) ? 46 : 30), 0.5 * diameter / sine(0.5 * sheet.swing) + mm(14));
   draw_angle(canvas, room.touch, radius, half_turn, half_turn + sheet.swing);
   on_white(canvas, from(room.touch, radius + mm(2), half_turn + 0.4 * sheet.swing), print_angle(sheet.swing), number,
-           Across::right);
+           {Across::right, Along::middle});
 }
 
 /// \param width of the round drill on the paper
@@ -422,11 +424,11 @@ void draw_layout(Canvas& canvas, const LinesRoom& room, const Fixture& fixture) 
   const Length wide = mm(38);
   draw_angle(canvas, plan.pierced, wide, half_turn, pivot);
   on_white(canvas, from(plan.pierced, wide + mm(2), half_turn + 0.5 * fixture.half), print_angle(fixture.half), number,
-           Across::right);
+           {Across::right, Along::middle});
   const Length far = 0.42 * drill_length;
   draw_angle(canvas, foot, far, pivot, drill);
   on_white(canvas, from(foot, far + mm(2), pivot + 0.5 * fixture.axis), print_angle(fixture.axis), number,
-           Across::right);
+           {Across::right, Along::middle});
 }
 
 // Three views below the lines, each with what its letters stand for.

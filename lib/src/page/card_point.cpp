@@ -1,7 +1,6 @@
 #include "card_point.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string>
 #include <vector>
@@ -22,7 +21,6 @@ using Values = std::vector<Value>;
 constexpr Lettering small{mm(1.9)};
 constexpr Lettering strong{mm(2.1), Weight::bold};
 constexpr Lettering number{mm(2.6), Weight::bold};
-constexpr Lettering want{mm(2.1)};
 
 constexpr Angle quarter = turns(0.25);
 constexpr Angle half_turn = turns(0.5);
@@ -122,13 +120,6 @@ void draw_title(Canvas& canvas, const View& view) {
 /// What was read is heavy; what was not, thin.
 const Pen& pen_of(bool read) { return read ? pen::heavy : pen::thin; }
 
-void on_white(Canvas& canvas, Spot middle, const std::string& text, const Lettering& lettering) {
-  const Length width = canvas.width_of(text, lettering) + mm(1);
-  const Length height = lettering.height + mm(1);
-  canvas.fill({middle.right - 0.5 * width, middle.down - 0.5 * height, width, height}, 1);
-  canvas.letters(middle, text, lettering, {Across::centre, Along::middle});
-}
-
 // --- The end ---
 
 /// What a usual point has, to draw one whose chisel edge nobody read.
@@ -168,7 +159,7 @@ void draw_end(Canvas& canvas, const View& at, const PointRead& point, double tim
     const Length radius = std::max(mm(4.5), 2.2 * view.half_web());
     draw_angle(canvas, a.from, radius, -degrees(*point.chisel.read), degrees(0));
     const Spot at_arc = from(a.from, radius + mm(4.2), -0.5 * degrees(*point.chisel.read));
-    on_white(canvas, at_arc, angle(*point.chisel.read), number);
+    on_white(canvas, at_arc, angle(*point.chisel.read), number, {Across::centre, Along::middle});
   }
   canvas.letters({a.to.right + mm(1.4), a.to.down - mm(1.2)}, "A", number);
   canvas.letters({b.to.right - mm(1.4), b.to.down + mm(3.6)}, "B", number, {Across::right});
@@ -251,7 +242,8 @@ void draw_point_angles(Canvas& canvas, const SideFrame& frame, const PointRead& 
   const Spot apex = crossing(a.corner, a.direction, b.corner, b.direction);
   const Length radius = 0.8 * frame.radius;
   draw_angle(canvas, apex, radius, b.direction + half_turn, a.direction + half_turn);
-  on_white(canvas, {frame.axis, apex.down + radius}, angle(*point.included.read), number);
+  on_white(canvas, {frame.axis, apex.down + radius}, angle(*point.included.read), number,
+           {Across::centre, Along::middle});
 }
 
 void draw_heights(Canvas& canvas, const SideFrame& frame, const PointRead& point, const SideLip& a, const SideLip& b) {

@@ -80,6 +80,17 @@ std::string how_large(double times) {
   return times == 1 ? "true to size" : "drawn " + shortest_decimal(times) + " times its size";
 }
 
+void on_white(Canvas& canvas, Spot at, const std::string& text, const Lettering& lettering, const Hold& hold) {
+  constexpr Length round = mm(0.6);
+  const Length width = canvas.width_of(text, lettering);
+  const double back = hold.across == Across::left ? 0 : hold.across == Across::centre ? 0.5 : 1;
+  const double up = hold.along == Along::foot ? 1 : hold.along == Along::middle ? 0.5 : 0;
+  canvas.fill({at.right - back * width - round, at.down - up * lettering.height - round, width + 2.0 * round,
+               lettering.height + 2.0 * round},
+              1);
+  canvas.letters(at, text, lettering, hold);
+}
+
 Length write_lines(Canvas& canvas, Spot first_foot, const std::string& text, const Lettering& lettering, Length width,
                    double leading) {
   for (const auto& line : canvas.broken(text, lettering, width)) {

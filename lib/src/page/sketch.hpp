@@ -47,6 +47,9 @@ double times_drawn(const Room& room);
 /// "drawn 8 times its size", or "true to size".
 std::string how_large(double times);
 
+/// A text that stands on lines: what lies under it is white. \param hold not turned
+void on_white(Canvas& canvas, Spot at, const std::string& text, const Lettering& lettering, const Hold& hold);
+
 /// Lines of text below one another. Gives where the next would have its foot.
 Length write_lines(Canvas& canvas, Spot first_foot, const std::string& text, const Lettering& lettering, Length width,
                    double leading = 1.65);
