@@ -118,6 +118,9 @@ private:
       done_.depth_stop = mm(*stop);
       holes.set(key::depth, *done_.depth_stop);
     }
+    // Where its full diameter ends, for who draws it.
+    if (const Measure* point = find_measure(drilled.findings, key::point_allowance.name))
+      holes.add(key::point_allowance.name, *point);
     holes.set(key::offset, mm(0));
     if (pocket.holes) {
       holes.add(key::positions.name, places(pocket.holes->centres)).add("count", pocket.holes->count);

@@ -5,6 +5,7 @@
 
 #include "card_grind.hpp"
 #include "card_point.hpp"
+#include <algorithm>
 
 namespace quillside::page {
 
@@ -15,6 +16,9 @@ struct Drawing {
   std::optional<CardDrawing> (*of)(const Document& document);
 };
 constexpr std::array<Drawing, 2> drawings{{{"grind", drawing_of_grind}, {"point", drawing_of_point}}};
+struct DrawingOf {
+  CardDrawing (*drawing)(const Document&);
+constexpr std::array<DrawingOf, 1> drawings{{{"slot", slot_drawing}}};
 
 } // namespace
 
@@ -22,6 +26,9 @@ std::optional<CardDrawing> drawing_of(const Document& document) {
   for (const auto& drawing : drawings)
     if (drawing.ask == document.answer.ask) return drawing.of(document);
   return std::nullopt;
+  const auto* found = std::find_if(drawings.begin(), drawings.end(),
+                                   [&](const DrawingOf& one) { return one.ask == document.answer.ask; });
+  return found == drawings.end() ? std::nullopt : std::optional(found->drawing(document));
 }
 
 } // namespace quillside::page

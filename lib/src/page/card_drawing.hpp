@@ -15,6 +15,8 @@ struct CardDrawing {
   void (*draw)(Canvas& canvas, const Box& box, const Document& document) = nullptr;
 };
 
+CardDrawing slot_drawing(const Document& document);
+
 /// Nothing for an answer that has none.
 std::optional<CardDrawing> drawing_of(const Document& document);
 
