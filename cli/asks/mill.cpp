@@ -1,5 +1,7 @@
 #include <quillside/job/mill.hpp>
+#include <quillside/job/mill_depths.hpp>
 
+#include "../picture.hpp"
 #include "asks.hpp"
 
 namespace quillside::cli {
@@ -21,7 +23,9 @@ Reply ask_mill(const Call& call, const Session& session) {
   question.runout = session.length(call, "runout");
   question.helix = session.angle(call, "helix");
   question.climb = call.has("climb");
-  return {mill(session.tables(), question)};
+  Reply reply{mill(session.tables(), question)};
+  if (has_picture(call)) reply.more = mill_depths(session.tables(), question);
+  return reply;
 }
 
 } // namespace quillside::cli

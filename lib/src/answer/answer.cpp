@@ -44,4 +44,10 @@ const Input* find_input(const Answer& answer, std::string_view name) {
   return found == answer.inputs.end() ? nullptr : &*found;
 }
 
+const Measure* find_why(const Answer& answer, std::string_view step) {
+  const auto found =
+      std::find_if(answer.why.begin(), answer.why.end(), [&](const Why& why) { return why.step == step; });
+  return found == answer.why.end() ? nullptr : std::get_if<Measure>(&found->value.held);
+}
+
 } // namespace quillside

@@ -178,11 +178,14 @@ std::optional<MillAtWork> mill_at_work(const Tables& tables, Telling& telling, c
   }
   mill.question.notch = limit(tables.limits, "flute_end_notch").ratio;
   mill.limits = {held.wall_allow.value, strength->working_stress.range.low, {}};
-  telling.because_of_row("stress to stay under",
+  telling.because_of_row(limit_step::stress,
                          std::string(strength->cutter) + ": " + std::string(strength->working_stress.text),
                          measure(strength->working_stress.range.low), strength->source);
-  if (ask.machine && ask.machine->value->power.given())
+  if (ask.machine && ask.machine->value->power.given()) {
     mill.limits.power = PowerLimit{ask.machine->value->power.range.low, speed};
+    telling.because_of_row(limit_step::power, std::string(ask.machine->value->power.text),
+                           measure(mill.limits.power->power), ask.machine->value->source);
+  }
   mill.handbook = handbook_of(tables, telling, question, feed);
   mill.scatter = metal->doubt.range.high;
   mill.breaks_at = limit(tables.limits, "breaks_at").ratio;

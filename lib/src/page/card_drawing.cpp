@@ -19,6 +19,7 @@ constexpr std::array<Drawing, 2> drawings{{{"grind", drawing_of_grind}, {"point"
 struct DrawingOf {
   CardDrawing (*drawing)(const Document&);
 constexpr std::array<DrawingOf, 1> drawings{{{"slot", slot_drawing}}};
+constexpr std::array<DrawingOf, 2> drawings{{{"mill", mill_drawing}, {"slot", slot_drawing}}};
 
 } // namespace
 

@@ -15,6 +15,7 @@ struct CardDrawing {
   void (*draw)(Canvas& canvas, const Box& box, const Document& document) = nullptr;
 };
 
+CardDrawing mill_drawing(const Document& document);
 CardDrawing slot_drawing(const Document& document);
 
 /// Nothing for an answer that has none.

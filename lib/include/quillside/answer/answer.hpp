@@ -147,5 +147,7 @@ const Measure* find_measure(const std::vector<Member>& members, std::string_view
 /// The word of that name; empty when there is none.
 std::string find_word(const std::vector<Member>& members, std::string_view name);
 const Input* find_input(const Answer& answer, std::string_view name);
+/// The quantity that a step of `why` carries, by the name of the step; null when there is none.
+const Measure* find_why(const Answer& answer, std::string_view step);
 
 } // namespace quillside

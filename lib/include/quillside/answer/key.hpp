@@ -196,4 +196,10 @@ inline constexpr ListKey above{"above"};
 inline constexpr Key<Length> length{"length"};
 
 } // namespace key
+
+/// Steps of `why` that carry a limit, which a page shows beside what is held to it.
+namespace limit_step {
+inline constexpr const char* stress = "stress to stay under";
+inline constexpr const char* power = "power of the machine";
+} // namespace limit_step
 } // namespace quillside
