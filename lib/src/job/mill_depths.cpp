@@ -13,7 +13,7 @@ constexpr int halvings = 6; // of one even step: a thousandth of the reach, or l
 // How far to look, over the deepest pass that can be right; where it breaks is shown when it is not much further.
 constexpr double reach_over_deepest = 1.4;
 constexpr double reach_over_asked = 1.2;
-constexpr double reach_over_broken = 1.15;
+constexpr double reach_over_broken = 1.25;
 constexpr double broken_is_near = 3;
 
 using Holds = std::function<bool(const Answer&)>;

@@ -24,7 +24,7 @@ constexpr Length row = mm(3.8);       // of what stands over the picture
 constexpr Length to_names = mm(31);   // at the right of the picture, for the names of its curves
 constexpr Length to_figures = mm(14); // at its left
 constexpr double far_off = 3;         // a limit that is so many times what is drawn is named and not drawn
-constexpr Length whole_height = mm(92);
+constexpr Length whole_height = mm(88);
 
 std::optional<Length> length_asked(const Answer& answer, std::string_view name) {
   const Input* input = find_input(answer, name);
@@ -98,7 +98,7 @@ public:
     const Length top = box_.top + mm(6.5) + static_cast<double>(most + 1) * row;
     const std::string below = what_is_not_seen();
     const auto lines = canvas_.broken(below, words, box_.width);
-    const Length foot = box_.bottom() - static_cast<double>(lines.size()) * mm(3.4) - mm(16.5);
+    const Length foot = box_.bottom() - static_cast<double>(lines.size()) * mm(3.4) - mm(12);
     picture_ = {box_.left + to_figures, top, box_.width - to_figures - to_names, foot - top};
     band();
     axes();
@@ -201,14 +201,20 @@ private:
     std::sort(all.begin(), all.end(), [](const Name& a, const Name& b) { return a.down < b.down; });
     constexpr Length leading = mm(3.2);
     const auto height = [&](const Name& name) { return static_cast<double>(name.lines.size()) * leading; };
-    // Up from the foot of the picture, each as near to its place as the one below it lets it be.
+    // Up from the foot of the picture, each as near to its place as the one below it lets it be; then down from its
+    // top, over which the names of the depths stand.
     Length free = picture_.bottom() + mm(1);
     for (auto name = all.rbegin(); name != all.rend(); ++name) {
-      const Length top = std::min(name->down - 0.5 * leading, free - height(*name));
-      for (std::size_t i = 0; i < name->lines.size(); ++i)
-        canvas_.letters({picture_.right() + mm(2.5), top + (static_cast<double>(i) + 0.5) * leading}, name->lines[i],
-                        words, {Across::left, Along::middle});
-      free = top - mm(0.8);
+      name->down = std::min(name->down - 0.5 * leading, free - height(*name));
+      free = name->down - mm(0.8);
+    }
+    free = picture_.top;
+    for (auto& name : all) {
+      name.down = std::max(name.down, free);
+      for (std::size_t i = 0; i < name.lines.size(); ++i)
+        canvas_.letters({picture_.right() + mm(2.5), name.down + (static_cast<double>(i) + 0.5) * leading},
+                        name.lines[i], words, {Across::left, Along::middle});
+      free = name.down + height(name) + mm(0.8);
     }
   }
 
@@ -294,7 +300,6 @@ private:
 
   [[nodiscard]] std::string what_is_not_seen() const {
     std::string text = "Grey: where the doubt of the force puts the walls.";
-    if (!allowed_) text += "";
     std::string beyond;
     const auto add = [&](const std::string& name) { beyond += (beyond.empty() ? "" : ", ") + name; };
     if (allowed_ && !allowance_seen_) add("what a wall may be off, " + print(*allowed_));
