@@ -123,6 +123,11 @@ private:
     return units_ == UnitSystem::inch ? inches(number) : mm(number);
   }
   [[nodiscard]] std::string print(Length length) const { return print_length(length, units_); }
+  /// Without its unit, which the axes name.
+  [[nodiscard]] std::string number(Length length) const {
+    const std::string text = print(length);
+    return text.substr(0, text.find(' '));
+  }
   [[nodiscard]] Length right_of(Length depth) const { return picture_.left + picture_.width * (depth / deepest_); }
   [[nodiscard]] Length down_of(Length off) const {
     return picture_.bottom() - picture_.height * std::min(1.0, off / most_off_);
@@ -197,7 +202,7 @@ private:
     };
     std::vector<Name> all{{down_of(mm(points_.back().wall.value)), {"the walls are off"}}};
     if (full_slot_) all.push_back({down_of(points_.back().bend), {"the tip bends,", "most of it", "along the cut"}});
-    if (allowance_seen_) all.push_back({down_of(*allowed_), {"a wall may be off", print(*allowed_)}});
+    if (allowance_seen_) all.push_back({down_of(*allowed_), {"a wall may be off", number(*allowed_)}});
     std::sort(all.begin(), all.end(), [](const Name& a, const Name& b) { return a.down < b.down; });
     constexpr Length leading = mm(3.2);
     const auto height = [&](const Name& name) { return static_cast<double>(name.lines.size()) * leading; };
@@ -240,10 +245,11 @@ private:
     const Measure* set = find_measure(answer_.settings, "depth_of_cut");
     const auto asked = length_asked(answer_, "depth");
     const bool set_as_asked = asked && set != nullptr && mm(set->value) == *asked;
-    if (set != nullptr) marks.push_back({mm(set->value), "SET " + print(mm(set->value)), heavy, {mm(3), Weight::bold}});
-    if (asked && !set_as_asked) marks.push_back({*asked, "asked " + print(*asked), plain, figures});
+    if (set != nullptr)
+      marks.push_back({mm(set->value), "SET " + number(mm(set->value)), heavy, {mm(3), Weight::bold}});
+    if (asked && !set_as_asked) marks.push_back({*asked, "asked " + number(*asked), plain, figures});
     if (set != nullptr && set->high && *set->high > set->value && mm(*set->high) <= deepest_)
-      marks.push_back({mm(*set->high), print(mm(*set->high)) + " if no harder", dashed});
+      marks.push_back({mm(*set->high), number(mm(*set->high)) + " if no harder", dashed});
     if (const Point* point = reaching("root_stress", stress_limit()))
       marks.push_back({point->depth, "cutter's strength", dashed});
     if (const Point* point = reaching("power", power_limit()))

@@ -53,7 +53,7 @@ public:
       foot = section();
     else
       note({box_.left, below + mm(6), left_part() - mm(6), mm(20)},
-           "No section: the thickness of the plate is not known. Ask again with --thick.");
+           "No section: the thickness of the plate was not said.");
     down_ = below;
     foot = std::max(foot, offsets());
     note({box_.left, foot + mm(2.5), box_.width, mm(0)}, about_offsets());
@@ -246,7 +246,7 @@ private:
 
   void no_length(const Plate& plate) {
     down_ = note({plate.box.left, plate.box.bottom() + mm(1.5), plate.box.width, mm(0)},
-                 "How long it is, is not known, nor where it ends: ask again with --part-width or --length.");
+                 "How long it is, and where it ends, is not known: neither the part's width nor a length was said.");
   }
 
   /// End for end, about an axis that stands upright in the views.
