@@ -6,6 +6,8 @@
 #include "card_grind.hpp"
 #include "card_point.hpp"
 #include <algorithm>
+#include "card_mill.hpp"
+#include "card_slot.hpp"
 
 namespace quillside::page {
 
@@ -20,6 +22,7 @@ struct DrawingOf {
   CardDrawing (*drawing)(const Document&);
 constexpr std::array<DrawingOf, 1> drawings{{{"slot", slot_drawing}}};
 constexpr std::array<DrawingOf, 2> drawings{{{"mill", mill_drawing}, {"slot", slot_drawing}}};
+constexpr std::array<Drawing, 2> drawings{{{"mill", drawing_of_mill}, {"slot", drawing_of_slot}}};
 
 } // namespace
 

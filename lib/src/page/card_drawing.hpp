@@ -15,9 +15,6 @@ struct CardDrawing {
   void (*draw)(Canvas& canvas, const Box& box, const Document& document) = nullptr;
 };
 
-CardDrawing mill_drawing(const Document& document);
-CardDrawing slot_drawing(const Document& document);
-
 /// Nothing for an answer that has none.
 std::optional<CardDrawing> drawing_of(const Document& document);
 

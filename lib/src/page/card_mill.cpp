@@ -6,7 +6,7 @@
 
 #include <quillside/words/print.hpp>
 
-#include "card_drawing.hpp"
+#include "card_mill.hpp"
 #include "drafting.hpp"
 
 namespace quillside::page {
@@ -341,9 +341,9 @@ void say_no_curve(Canvas& canvas, const Box& box, const Document& document) {
 
 } // namespace
 
-CardDrawing mill_drawing(const Document& document) {
-  if (!reason_for_none(document).empty()) return {mm(6), false, say_no_curve};
-  return {whole_height, false, draw_mill};
+std::optional<CardDrawing> drawing_of_mill(const Document& document) {
+  if (!reason_for_none(document).empty()) return CardDrawing{mm(6), false, say_no_curve};
+  return CardDrawing{whole_height, false, draw_mill};
 }
 
 } // namespace quillside::page

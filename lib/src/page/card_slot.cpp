@@ -4,7 +4,7 @@
 
 #include <quillside/words/print.hpp>
 
-#include "card_drawing.hpp"
+#include "card_slot.hpp"
 #include "drafting.hpp"
 #include "slot_seen.hpp"
 
@@ -473,9 +473,9 @@ void say_nothing_drawn(Canvas& canvas, const Box& box, const Document&) {
 
 } // namespace
 
-CardDrawing slot_drawing(const Document& document) {
-  if (!slot_seen(document.answer)) return {mm(6), false, say_nothing_drawn};
-  return {mm(0), true, draw_slot};
+std::optional<CardDrawing> drawing_of_slot(const Document& document) {
+  if (!slot_seen(document.answer)) return CardDrawing{mm(6), false, say_nothing_drawn};
+  return CardDrawing{mm(0), true, draw_slot};
 }
 
 } // namespace quillside::page
