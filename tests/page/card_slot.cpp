@@ -33,7 +33,7 @@ const std::vector<std::string>& plans() {
       latch + " --cut-width 0.1120in",
       latch + " --cut-width 0.1182in",
       "slot C752 --part 0.118in --thick 3/16 --cut-width 0.1120in",
-      latch + " --ends clear --pocket-width 0.25in",
+      latch + " --ends clear --pocket-width 0.26in",
       latch + " --pocket-width 1/2",
       "slot C360 --part 3mm --length 160mm --thick 6mm",
       "slot C360 --part 10mm --length 60mm --thick 12mm --pocket-width 16mm",

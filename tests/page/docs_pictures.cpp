@@ -28,6 +28,8 @@ const std::vector<Picture> pictures{
     {"card-point",
      "point 1/4 1018 --half-angles 58,61 --lip-height 0.003 --web 0.044 --chisel 118 --way cone --relief 12", "--card",
      80},
+    {"card-mill", "mill 1/8 416 --machine bench", "--card", 80},
+    {"card-slot", "slot C752 --part 0.118 --part-width 0.630 --thick 3/16 --machine bench", "--card", 90, 4},
     {"gauge", "gauge --angles 118,135 --table-tilt 12.3", "--out", 60},
 };
 

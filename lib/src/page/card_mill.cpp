@@ -1,3 +1,5 @@
+#include "card_mill.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -6,7 +8,7 @@
 
 #include <quillside/words/print.hpp>
 
-#include "card_mill.hpp"
+#include "asked.hpp"
 #include "drafting.hpp"
 
 namespace quillside::page {
@@ -25,12 +27,6 @@ constexpr Length to_names = mm(31);   // at the right of the picture, for the na
 constexpr Length to_figures = mm(14); // at its left
 constexpr double far_off = 3;         // a limit that is so many times what is drawn is named and not drawn
 constexpr Length whole_height = mm(88);
-
-std::optional<Length> length_asked(const Answer& answer, std::string_view name) {
-  const Input* input = find_input(answer, name);
-  const auto* measure = input == nullptr ? nullptr : std::get_if<Measure>(&input->value.held);
-  return measure == nullptr ? std::nullopt : std::optional(mm(measure->value));
-}
 
 /// One depth, and what its answer says of it.
 struct Point {
@@ -68,7 +64,7 @@ struct Mark {
   Lettering lettering = words;
 };
 
-/// Round steps of an axis: 1, 2 or 5 and their tens, four to nine of them.
+/// Round steps of an axis: 1, 2 or 5 and their tens, two to five of them.
 double round_step(double most) {
   const double rough = most / 5;
   const double tens = std::pow(10, std::floor(std::log10(rough)));
@@ -96,9 +92,7 @@ public:
     const auto rows = rows_of(marks);
     const int most = rows.empty() ? 0 : *std::max_element(rows.begin(), rows.end());
     const Length top = box_.top + mm(6.5) + static_cast<double>(most + 1) * row;
-    const std::string below = what_is_not_seen();
-    const auto lines = canvas_.broken(below, words, box_.width);
-    const Length foot = box_.bottom() - static_cast<double>(lines.size()) * mm(3.4) - mm(12);
+    const Length foot = remarks() - mm(12);
     picture_ = {box_.left + to_figures, top, box_.width - to_figures - to_names, foot - top};
     band();
     axes();
@@ -108,11 +102,6 @@ public:
     names();
     for (std::size_t i = 0; i < marks.size(); ++i) mark(marks[i], rows[i]);
     verdicts();
-    Length at = box_.bottom() - static_cast<double>(lines.size()) * mm(3.4) + words.height;
-    for (const auto& line : lines) {
-      canvas_.letters({box_.left, at}, line, words);
-      at = at + mm(3.4);
-    }
   }
 
 private:
@@ -302,6 +291,16 @@ private:
     if (canvas_.width_of(name, lettering) + mm(1.5) > box.width) return;
     canvas_.letters({box.left + 0.5 * box.width, box.top + 0.5 * box.height}, name, lettering,
                     {Across::centre, Along::middle});
+  }
+
+  /// At the foot of the box; gives where they begin.
+  Length remarks() {
+    constexpr Length leading = mm(3.4);
+    const auto lines = canvas_.broken(what_is_not_seen(), words, box_.width);
+    const Length top = box_.bottom() - static_cast<double>(lines.size()) * leading;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+      canvas_.letters({box_.left, top + words.height + static_cast<double>(i) * leading}, lines[i], words);
+    return top;
   }
 
   [[nodiscard]] std::string what_is_not_seen() const {

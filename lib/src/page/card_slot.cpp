@@ -1,10 +1,11 @@
+#include "card_slot.hpp"
+
 #include <algorithm>
 #include <string>
 #include <vector>
 
 #include <quillside/words/print.hpp>
 
-#include "card_slot.hpp"
 #include "drafting.hpp"
 #include "slot_seen.hpp"
 

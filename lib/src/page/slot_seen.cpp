@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "asked.hpp"
+
 namespace quillside::page {
 
 namespace {
@@ -10,12 +12,6 @@ using Members = std::vector<Member>;
 
 std::optional<Length> length_in(const Members& members, std::string_view name) {
   const Measure* measure = find_measure(members, name);
-  return measure == nullptr ? std::nullopt : std::optional(mm(measure->value));
-}
-
-std::optional<Length> length_asked(const Answer& answer, std::string_view name) {
-  const Input* input = find_input(answer, name);
-  const auto* measure = input == nullptr ? nullptr : std::get_if<Measure>(&input->value.held);
   return measure == nullptr ? std::nullopt : std::optional(mm(measure->value));
 }
 
