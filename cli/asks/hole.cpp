@@ -26,7 +26,7 @@ Reply ask_hole(const Call& call, const Session& session) {
   HoleQuestion question{
       {kind, call.words[0]}, {size_of(session, kind, call.words[1]), call.words[1]}, session.cutter(call, "drill")};
   if (call.words.size() > 2) question.material = session.material(call.words[2]);
-  question.machine = session.machine(call, {"drill-press", "mill"});
+  question.machine = session.machine(call, drilled_on);
   question.thick = session.reading(call, "thick");
   if (const auto thread = call.flag("thread"))
     question.thread = Typed<const ScrewThread*>{&read_thread(session.tables(), *thread), thread};

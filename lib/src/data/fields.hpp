@@ -387,8 +387,13 @@ void fields(Row& row, V& visit) {
               "the reamers it holds for: the low end belongs to it, the high end does not", true},
         row.diameter);
   visit(Field{"allowance", "\"0.008 to 0.012 in\"", "on the diameter", true}, row.allowance);
-  requires std::same_as<std::remove_const_t<Row>, ChartList> visit(
-      Field{"key", "\"drill-sizes\"", "", true, chart_lists}, row.key);
+  visit(source_field, row.source);
+}
+
+template <class Row, class V>
+requires std::same_as<std::remove_const_t<Row>, ChartList>
+void fields(Row& row, V& visit) {
+  visit(Field{"key", "\"drill-sizes\"", "", true, chart_lists}, row.key);
   visit(Field{"words", "[\"1/8\", \"no30\"]", "as you would type them", true}, row.words);
   visit(source_field, row.source);
 }
