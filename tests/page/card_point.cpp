@@ -29,10 +29,10 @@ constexpr double dots = dpi / 25.4;
 
 const std::string nothing = "point 1/4 303";
 const std::string halves = "point 1/4 303 --half-angles 58,61";
-const std::string heights = "point 1/2 1018 --lip-height 0.006";
+const std::string heights = "point 1/2 1018 --lip-height 0.006in";
 const std::string flat = "point 12.7mm 1018 --way two-facet --web 1.8mm --lip-depth 3.66mm --relief 12";
 const std::string good =
-    "point 1/4 1018 --way cone --half-angles 59.0,59.0 --lip-height 0.0002 --relief 16 --chisel 130 --web 0.044";
+    "point 1/4 1018 --way cone --half-angles 59.0,59.0 --lip-height 0.0002in --relief 16 --chisel 130 --web 0.044in";
 const std::string high_lip =
     "point 12.7mm 1018 --way four-facet --web 1.80mm --half-angles 59.0,59.0 --lip-lengths 6.52mm,7.10mm";
 
@@ -47,11 +47,12 @@ const std::vector<std::string>& every_point() {
       "point no30 303 --gauge-angle 118 --light none,corner",
       "point 4.8mm C260 --way two-facet --web 0.95mm --relief 22 --lip-depth 1.00mm",
       "point 3/16 1018 --way two-facet --angle 118 --relief 26 --land-wear 0.35mm --margin-wear 0.4mm",
-      "point 1/4 1018 --way cone --half-angles 58.9,59.1 --lip-height 0.0005 --web 0.044 --chisel 128 --drop 0.005 "
+      "point 1/4 1018 --way cone --half-angles 58.9,59.1 --lip-height 0.0005in --web 0.044in --chisel 128 --drop "
+      "0.005in "
       "--turn 10",
       "point 1in 1018 --half-angles 31,29",
       "point 0.5mm 303 --angle 135",
-      "point 1/2 1018 --angle 140 --web 0.09 --trial-hole 0.506 --split --thinned"};
+      "point 1/2 1018 --angle 140 --web 0.09in --trial-hole 0.506in --split --thinned"};
   return all;
 }
 
@@ -98,16 +99,10 @@ TEST_CASE("cards of points: texts inside and apart on every paper and in both un
   INFO(line << " on " << paper << " in " << units);
   const auto card = page::draw(document_of(line, {"card", paper, units}));
   test::hold_boxes(card, page::least_letters);
-  for (const auto& one : card.lines())
-    for (const auto& end : {one.from, one.to}) {
-      CHECK(end.right > mm(5));
-      CHECK(end.down > mm(5));
-      CHECK(end.right < card.sheet().width - mm(5));
-      CHECK(end.down < card.sheet().height - mm(5));
-    }
+  CHECK(test::lines_over_edge(card) == 0);
 }
 
-TEST_CASE("a point that is kept: everything is drawn as read, and against the middle of what is kept") {
+TEST_CASE("a point that is kept: everything is drawn as read, between the ends of what is kept") {
   const auto record = test::answer_of(good);
   REQUIRE(record["verdict"] == "keep");
   const auto card = page::draw(document_of(good));
@@ -116,14 +111,23 @@ TEST_CASE("a point that is kept: everything is drawn as read, and against the mi
   CHECK_THAT(test::angle_drawn(read[0], read[2]), WithinAbs(value(record["found"]["chisel_edge_angle"]), 1e-6));
   CHECK_THAT(half_of(read[3]) + half_of(read[4]), WithinAbs(value(record["found"]["included_angle"]), 1e-6));
   CHECK_THAT(relief_of(read[5]), WithinAbs(value(record["found"]["lip_relief"]), 1e-6));
-  // Nothing is set for it: what is wanted is the middle of its checks.
+  // Nothing is set for it: the ends of what is kept stand dashed on either side.
   CHECK(record["set"].empty());
   const auto wanted = lines_of(card, dashed);
-  REQUIRE(wanted.size() >= 3);
-  for (const auto& check : record["found"]["checks"])
-    if (check["item"] == "included_angle")
-      CHECK_THAT(half_of(wanted[wanted.size() - 3]),
-                 WithinAbs((value(check["want_low"]) + value(check["want_high"])) / 4, 1e-6));
+  REQUIRE(wanted.size() == 2 + 4 + 2);
+  const auto ends = [&](const char* item) {
+    for (const auto& check : record["found"]["checks"])
+      if (check["item"] == item) return std::pair{value(check["want_low"]), value(check["want_high"])};
+    FAIL(item);
+    return std::pair{0.0, 0.0};
+  };
+  CHECK_THAT(half_of(wanted[2]), WithinAbs(ends("included_angle").first / 2, 1e-6));
+  CHECK_THAT(half_of(wanted[5]), WithinAbs(ends("included_angle").second / 2, 1e-6));
+  CHECK_THAT(relief_of(wanted[6]), WithinAbs(ends("lip_relief").first, 1e-6));
+  CHECK_THAT(relief_of(wanted[7]), WithinAbs(ends("lip_relief").second, 1e-6));
+  CHECK_THAT(test::angle_drawn(read[0], wanted[0]), WithinAbs(ends("chisel_edge_angle").first, 1e-6));
+  CHECK(
+      lettered(card, "relief 16, want " + tenth(ends("lip_relief").first) + " to " + tenth(ends("lip_relief").second)));
   CHECK_FALSE(says(card, "not read,"));
 }
 
@@ -209,7 +213,8 @@ TEST_CASE("lips of two heights: drawn so many times larger, and that is said; th
   REQUIRE_FALSE(times.empty());
   CHECK_THAT(drawn(card), WithinAbs(std::stod(times) * difference, 1e-6));
   CHECK(drawn(card) > 2); // can be seen
-  CHECK(says(card, "lip A higher by 0.3"));
+  CHECK(higher["found"]["checks"].dump().find("\"lip\":\"A\"") != std::string::npos);
+  CHECK(says(card, "lip A higher by " + std::to_string(std::round(difference * 1000) / 1000).substr(0, 5) + " mm"));
 
   const auto one = page::draw(document_of(heights));
   CHECK(says(one, "higher by 0.0060"));

@@ -1,6 +1,7 @@
 #pragma once
 // Lines measured by their ink, on the pixels that another program made of a sheet.
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -31,6 +32,16 @@ inline std::vector<page::LineDrawn> lines_of_pen(const page::Canvas& canvas, int
   return all;
 }
 
+/// How many begin or end nearer to the edge of a sheet than a printer reaches.
+inline long lines_over_edge(const page::Canvas& canvas, Length edge = mm(5)) {
+  const Sheet sheet = canvas.sheet();
+  const auto outside = [&](const page::Spot& spot) {
+    return spot.right < edge || spot.down < edge || spot.right > sheet.width - edge || spot.down > sheet.height - edge;
+  };
+  return std::count_if(canvas.lines().begin(), canvas.lines().end(),
+                       [&](const auto& line) { return outside(line.from) || outside(line.to); });
+}
+
 struct InkLine {
   double right = 0; // of its middle [mm]
   double down = 0;
@@ -50,6 +61,8 @@ inline InkLine ink_of(const Pixels& pixels, double dots_per_mm, const page::Line
   double sum_ss = 0;
   double sum_st = 0;
   const double reach = 0.5 * pen + 0.2;
+  // A program that draws thin lines sets them on whole dots.
+  const double allowed = pen < 0.15 ? 1.1 / dots_per_mm : 0.06 * pen + 0.01;
   for (double s = 0.5; s < length - 0.5; s += 0.02) {
     double ink = 0;
     double moment = 0;
@@ -59,7 +72,7 @@ inline InkLine ink_of(const Pixels& pixels, double dots_per_mm, const page::Line
       ink += 0.01 * dark;
       moment += 0.01 * dark * t;
     }
-    if (std::abs(ink - pen) > 0.06 * pen + 0.01) continue;
+    if (std::abs(ink - pen) > allowed) continue;
     const double t = moment / ink;
     n += 1;
     sum_s += s;

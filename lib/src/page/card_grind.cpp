@@ -131,13 +131,10 @@ std::optional<RestSheet> sheet_as_asked(const Answer& answer) {
   const Angle tilt = angle("tilt");
   sheet.roll = angle("roll");
   sheet.numbers = {named("swing", sheet.swing), named("wedge", tilt), named("roll", sheet.roll)};
-  if (tilt != turns(0))
-    sheet.wedges = {{named("wedge", tilt), std::max(tilt, -tilt), tilt > turns(0) ? "to the disk" : "to the shank"}};
-  sheet.says = std::string("V-block along the line") +
-               (tilt > turns(0)   ? ", on a wedge with its thick end to the disk"
-                : tilt < turns(0) ? ", on a wedge with its thick end to the shank"
-                                  : ", no wedge") +
-               ". " + flute_up + "; end on it shows the roll.";
+  if (tilt > turns(0)) sheet.wedges = {{named("wedge", tilt), tilt, "to the disk"}};
+  sheet.says = std::string("V-block along the line, ") +
+               (tilt > turns(0) ? "on a wedge with its thick end to the disk. " : "no wedge. ") + flute_up +
+               "; end on it shows the roll.";
   return sheet;
 }
 
@@ -176,7 +173,7 @@ void draw_proof(Canvas& canvas, const Box& box) {
   for (const Spot& mark : {top, end})
     canvas.line({mark.right - mm(1.5), mark.down}, {mark.right + mm(1.5), mark.down}, pen::thin);
   canvas.letters({top.right + mm(0.7), top.down + 0.5 * down}, "100 mm", {least_letters},
-                 {Across::centre, Along::top, turns(-0.25)});
+                 {Across::centre, Along::foot, turns(-0.25)});
 }
 
 /// Below the line of the disk's face: lines run down to the left from where the point meets the disk.
@@ -260,9 +257,9 @@ void draw_end_on(Canvas& canvas, const DrillEnd& drill, Spot middle, Length widt
   const Length out = 1.3 * view.radius();
   const Lettering& figures = width > mm(30) ? number : strong;
   canvas.line(lip.from, from(lip.from, out, degrees(0)), pen::thin);
-  if (roll != turns(0)) {
+  if (roll > turns(0)) {
     canvas.line(lip.to, from(lip.from, out, roll), pen::thin);
-    draw_angle(canvas, lip.from, out - mm(1), std::min(roll, turns(0)), std::max(roll, turns(0)));
+    draw_angle(canvas, lip.from, out - mm(1), turns(0), roll);
     canvas.letters(from(lip.from, out + mm(1), 0.5 * roll), print_angle(roll), figures, {Across::left, Along::middle});
   } else {
     canvas.letters(from(lip.from, out + mm(1), degrees(0)), "level", figures, {Across::left, Along::middle});
@@ -420,7 +417,7 @@ void draw_layout(Canvas& canvas, const LinesRoom& room, const Fixture& fixture) 
                    {Across::centre, Along::middle, along - half_turn});
   };
   label(plan.pierced, pivot_length, pivot, mm(-2.4), "PIVOT");
-  label(tip, drill_length, drill, mm(2.4), "DRILL");
+  label(tip, drill_length, drill, mm(-2.4), "DRILL");
   const Length wide = mm(38);
   draw_angle(canvas, plan.pierced, wide, half_turn, pivot);
   on_white(canvas, from(plan.pierced, wide + mm(2), half_turn + 0.5 * fixture.half), print_angle(fixture.half), number,
@@ -465,7 +462,7 @@ void draw_corner(Canvas& canvas, const Box& box, const Fixture& fixture, UnitSys
                                 times_drawn({fixture.distance * sine(fixture.half), mm(24)}));
   draw_words(canvas, {box,
                       "At the face, " + how_large(times),
-                      {"A  face to foot " + print_length(fixture.distance, units),
+                      {"A  to foot " + print_length(fixture.distance, units),
                        "B  tip out " + print_length(fixture.overhang, units)}});
   const Plan plan{{box.right() - mm(3), box.top + mm(11)}, times};
   const Spot foot = foot_of(plan, fixture);
@@ -538,13 +535,20 @@ void draw_fixture(Canvas& canvas, const Box& box, const Document& document) {
   draw_proof(canvas, box);
   const Length views = mm(60);
   const Length top = box.bottom() - proof_room - views;
-  draw_layout(canvas, {{box.right() - mm(22), box.top + face_at}, box.left, top - mm(4)}, fixture);
+  // The drill's line passes on the left of the words.
+  const Length words_left = box.right() - words_width;
+  const Length words_down = mm(48);
+  const Angle steep = fixture.half + fixture.axis;
+  const Length tip_left_of_pierced = fixture.distance * cosine(fixture.half) - fixture.overhang * cosine(steep);
+  const Length pierced =
+      std::min(box.right() - mm(14), words_left - mm(5) + words_down / tangent(steep) + tip_left_of_pierced);
+  draw_layout(canvas, {{pierced, box.top + face_at}, box.left, top - mm(4)}, fixture);
   RestSheet words{"FIXTURE", "swings about a pivot", "", fixture.half};
   words.numbers = {named("face to pivot", fixture.half), named("pivot to drill", fixture.axis)};
   words.says = fixture_says;
-  write_words(canvas, {box.right() - words_width, box.top + face_at + mm(48)}, words, gives(answer));
+  write_words(canvas, {words_left, box.top + face_at + words_down + mm(4)}, words, gives(answer));
   const Length each = (box.width - mm(8)) / 3.0;
-  const auto third = [&](double i) { return Box{box.left + i * (each + mm(4)), top, each, views}; };
+  const auto third = [&](double i) { return Box{box.left + i * (each + mm(4)), top, std::min(each, mm(42)), views}; };
   draw_corner(canvas, third(0), fixture, units);
   draw_clock(canvas, third(1), fixture, drill_of(answer), units);
   draw_travel(canvas, third(2), fixture);

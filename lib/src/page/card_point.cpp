@@ -30,8 +30,8 @@ constexpr Angle half_turn = turns(0.5);
 /// Of one figure: as read, and as wanted.
 struct Figure {
   std::optional<double> read;
-  std::optional<double> wanted;
-  std::string lip; // the one that is worse, A or B, where it matters
+  std::vector<double> wanted = {}; // the one to grind for; of a point that is kept, the ends of what is kept
+  std::string lip;                 // the one that is worse, A or B, where it matters
 };
 
 const Members* check_of(const Answer& answer, std::string_view item) {
@@ -42,13 +42,13 @@ const Members* check_of(const Answer& answer, std::string_view item) {
   return nullptr;
 }
 
-/// The middle of the band that is kept, for a point that is kept and has no settings.
-std::optional<double> middle_wanted(const Members* check) {
-  if (check == nullptr) return std::nullopt;
+/// Both ends of what is kept; nothing where it has one end only.
+std::vector<double> kept(const Members* check) {
+  if (check == nullptr) return {};
   const Measure* low = find_measure(*check, "want_low");
   const Measure* high = find_measure(*check, "want_high");
-  if (low == nullptr || high == nullptr || low->value <= 0) return std::nullopt;
-  return 0.5 * (low->value + high->value);
+  if (low == nullptr || high == nullptr || low->value <= 0) return {};
+  return {low->value, high->value};
 }
 
 Figure figure_of(const Answer& answer, const char* name) {
@@ -56,9 +56,9 @@ Figure figure_of(const Answer& answer, const char* name) {
   if (const Measure* found = find_measure(answer.findings, name)) figure.read = found->value;
   const Members* check = check_of(answer, name);
   if (const Measure* set = find_measure(answer.settings, name))
-    figure.wanted = set->value;
+    figure.wanted = {set->value};
   else
-    figure.wanted = middle_wanted(check);
+    figure.wanted = kept(check);
   if (check != nullptr) figure.lip = find_word(*check, "lip");
   return figure;
 }
@@ -150,8 +150,8 @@ void draw_end(Canvas& canvas, const View& at, const PointRead& point, double tim
   canvas.line(b.from, b.to, lips);
   const Segment edge = view.chisel();
   canvas.line(edge.from, edge.to, pen_of(chisel_read));
-  if (point.chisel.wanted) {
-    const Segment wanted = view.chisel(half_turn - degrees(*point.chisel.wanted));
+  for (const double obtuse : point.chisel.wanted) {
+    const Segment wanted = view.chisel(half_turn - degrees(obtuse));
     const Angle along = direction_of(wanted.from, wanted.to);
     canvas.line(from(wanted.from, mm(3), along + half_turn), from(wanted.to, mm(3), along), pen::wanted);
   }
@@ -172,13 +172,13 @@ void draw_end(Canvas& canvas, const View& at, const PointRead& point, double tim
 double half_of(const PointRead& point, bool is_a) {
   if (point.halves) return is_a ? point.halves->a : point.halves->b;
   constexpr double usual = 118;
-  return 0.5 * point.included.read.value_or(point.included.wanted.value_or(usual));
+  return 0.5 * point.included.read.value_or(point.included.wanted.empty() ? usual : point.included.wanted.front());
 }
 
 /// Of the sharpest lip that is drawn, outer corner to axis: not on the paper, but of the drill.
 Length point_height(const PointRead& point) {
   double sharpest = std::min(half_of(point, true), half_of(point, false));
-  if (point.included.wanted) sharpest = std::min(sharpest, 0.5 * *point.included.wanted);
+  for (const double wanted : point.included.wanted) sharpest = std::min(sharpest, 0.5 * wanted);
   return 0.5 * point.diameter / tangent(degrees(sharpest));
 }
 
@@ -270,12 +270,11 @@ void draw_side(Canvas& canvas, const View& at, const PointRead& point, double ti
   canvas.line(a.corner, inward(a, inner), lips);
   canvas.line(b.corner, inward(b, inner), lips);
   canvas.line(inward(a, inner), inward(b, inner), pen::thin);
-  if (point.included.wanted) {
+  for (const double included : point.included.wanted)
     for (const bool is_a : {true, false}) {
-      const SideLip wanted = lip_of(frame, 0.5 * *point.included.wanted, is_a, mm(0));
+      const SideLip wanted = lip_of(frame, 0.5 * included, is_a, mm(0));
       canvas.line(wanted.corner, inward(wanted, 1), pen::wanted);
     }
-  }
   draw_point_angles(canvas, frame, point, a, b);
   draw_heights(canvas, frame, point, a, b);
   canvas.letters({frame.axis + radius + mm(1.2), frame.corners + mm(7)}, "A", number);
@@ -293,7 +292,7 @@ void draw_corner(Canvas& canvas, const View& at, const PointRead& point) {
   };
   canvas.line(corner, from(corner, length + mm(1.5), half_turn), pen::thin);
   canvas.line(corner, {corner.right, at.box.bottom() - mm(6)}, pen::thin);
-  if (point.relief.wanted) canvas.line(corner, flank(*point.relief.wanted), pen::wanted);
+  for (const double wanted : point.relief.wanted) canvas.line(corner, flank(wanted), pen::wanted);
   if (!point.relief.read) return;
   canvas.line(corner, flank(*point.relief.read), pen::heavy);
   const Length radius = 0.72 * length;
@@ -311,7 +310,8 @@ struct Told {
 
 std::string read_and_wanted(const std::string& what, const Figure& figure, const std::string& not_read = " not read") {
   std::string line = what + (figure.read ? " " + angle(*figure.read) : not_read);
-  if (figure.wanted) line += ", want " + angle(*figure.wanted);
+  if (!figure.wanted.empty()) line += ", want " + angle(figure.wanted.front());
+  if (figure.wanted.size() > 1) line += " to " + angle(figure.wanted.back());
   return line;
 }
 
@@ -361,7 +361,7 @@ void draw_key(Canvas& canvas, const Box& box, double times) {
   };
   Spot at{box.left, box.top + mm(2)};
   for (const Sample& sample : {Sample{pen::heavy, "as read"}, Sample{pen::wanted, "as wanted"},
-                               Sample{pen::thin, "not read, as a usual drill"}}) {
+                               Sample{pen::thin, "not read: as usual drills are"}}) {
     canvas.line({at.right, at.down - mm(0.9)}, {at.right + mm(9), at.down - mm(0.9)}, sample.pen);
     canvas.letters({at.right + mm(10.5), at.down}, sample.words, small);
     at.right = at.right + mm(14.5) + canvas.width_of(sample.words, small);
