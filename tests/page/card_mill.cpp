@@ -182,6 +182,27 @@ TEST_CASE("depths of a pass: the deepest that keeps its limits is among them, an
   CHECK_THAT(first, WithinAbs(deepest, 0.001 * deepest + 0.001 * reach));
 }
 
+TEST_CASE(
+    "depths of a pass: where a limit is reached but another binds, it is reached there and no thousandth sooner") {
+  const auto& [line, finding, step] = GENERATE(table<std::string, std::string, std::string>(
+      {{"mill 3/8 C360 --machine bench --overhang 1.5in", "root_stress", "stress to stay under"},
+       {"mill 3/8 C360 --machine bench --overhang 1.5in", "power", "power of the machine"},
+       {"mill 3/8 1018 --machine bench", "power", "power of the machine"}}));
+  INFO(line << " " << finding);
+  const Json document = Json::parse(document_text(line));
+  double limit = 0;
+  for (const auto& why : document["answer"]["why"])
+    if (why["step"] == step) limit = why["value"]["value"].get<double>();
+  REQUIRE(limit > 0);
+  double first = 0;
+  for (const auto& point : document["more"])
+    if (first == 0 && high_of(point["found"], finding.c_str()) >= limit) first = value_of(point["inputs"], "depth");
+  REQUIRE(first > 1.01 * value_of(document["answer"]["set"], "depth_of_cut"));
+  const double sooner = first - 0.001 * value_of(document["more"].back()["inputs"], "depth");
+  const Json alone = answer_of(line + " --depth " + in_mm_words(sooner));
+  CHECK(high_of(alone["found"], finding.c_str()) < limit);
+}
+
 TEST_CASE("depths of a pass: none where the answer is do not, or where no page tells of the force") {
   CHECK(Json::parse(document_text("mill 1/8 416 --machine bench --depth 0.2", {}, 1))["more"].empty());
   CHECK(Json::parse(document_text("mill 1/8 416 --machine pillar", {}, 1))["more"].empty());

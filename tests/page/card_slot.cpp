@@ -391,6 +391,58 @@ TEST_CASE("a slot's drawing has the record's figures, and no other") {
   }
 }
 
+TEST_CASE("a slot's drawing: each figure stands beside what it measures") {
+  const Drawing sheet(latch);
+  const auto printed = [](const Json& of, const char* name) {
+    return print_length(mm(value_of(of, name)), UnitSystem::inch);
+  };
+  /// The text whose ink begins nearest to a place.
+  const auto nearest = [&](double left, double middle) {
+    std::string found;
+    double best = 1e9;
+    for (const auto& text : sheet.texts()) {
+      const double off = std::hypot(in_mm(text.ink.left) - left, in_mm(text.ink.top + 0.5 * text.ink.height) - middle);
+      if (off < best) {
+        best = off;
+        found = text.text;
+      }
+    }
+    return found;
+  };
+  const auto above = [&](const char* what) {
+    const auto text = sheet.text(what);
+    return nearest(in_mm(text.ink.left), in_mm(text.ink.top) - 2.4);
+  };
+  CHECK(above("STOP, tip") == printed(sheet.record["set"], "depth_stop"));
+  CHECK(above("left") == printed(sheet.record["inputs"], "leave"));
+  // The offsets: beside the gap between each wall and the first cut.
+  const auto middle = sheet.text("middle");
+  std::vector<std::string> beside;
+  for (const auto& text : sheet.texts())
+    if (std::abs(in_mm(text.ink.left - middle.ink.left)) < 0.5 && text.text != "middle" &&
+        text.ink.top > sheet.text("Offset, front up").ink.top)
+      beside.push_back(text.text);
+  CHECK(beside == std::vector<std::string>(2, printed(sheet.record["set"], "side_offset")));
+  // Under each hole and each end of the cutter's run, its place in X.
+  const auto under = [&](const char* face, const char* row, const Json& step) {
+    const auto middles = crosses(sheet, sheet.text(face).ink.top, sheet.text(row).ink.top);
+    REQUIRE(middles.size() == step["positions"].size());
+    for (std::size_t i = 0; i < middles.size(); ++i) {
+      const std::string place = print_length(mm(step["positions"][i]["value"].get<double>()), UnitSystem::inch);
+      bool there = false;
+      for (const auto& one : sheet.texts())
+        there = there || (one.text == place && std::abs(in_mm(one.ink.left + 0.5 * one.ink.width) - middles[i]) < 0.6);
+      INFO(place);
+      CHECK(there);
+    }
+  };
+  under("BACK UP", "drill at", step_with(sheet.record, "9/64 drill"));
+  Json last;
+  for (const auto& step : sheet.record["set"]["steps"])
+    if (step.value("cutter", "") == "7/64 end mill") last = step;
+  under("FRONT UP", "cutter at", last);
+}
+
 TEST_CASE("a slot's drawing: what the plan lacks is not drawn, and it is said") {
   const Drawing bare("slot C752 --part 0.118in");
   CHECK(bare.says("No section"));
