@@ -156,27 +156,46 @@ public:
   void add(const Letters& letters) {
     if (letters.grey != grey_) flush();
     grey_ = letters.grey;
-    auto& glyphs = of_font_[{letters.line->font, letters.times}];
+    auto& glyphs = glyphs_of({letters.line->font, letters.times});
     for (const auto& glyph : letters.line->glyphs)
       glyphs.push_back({glyph.index, letters.right / letters.times + glyph.x, letters.down / letters.times + glyph.y});
   }
 
   void flush() {
-    for (const auto& [font, glyphs] : of_font_) {
+    for (const auto& [font, glyphs] : groups_) {
       cairo_save(cairo_);
       set_grey(cairo_, grey_);
-      cairo_scale(cairo_, font.second, font.second);
-      cairo_set_scaled_font(cairo_, font.first);
+      cairo_scale(cairo_, font.times, font.times);
+      cairo_set_scaled_font(cairo_, font.font);
       cairo_show_glyphs(cairo_, glyphs.data(), static_cast<int>(glyphs.size()));
       cairo_restore(cairo_);
     }
-    of_font_.clear();
+    groups_.clear();
   }
 
 private:
+  struct FontAndSize {
+    cairo_scaled_font_t* font;
+    double times;
+    bool operator==(const FontAndSize&) const = default;
+  };
+  struct Group {
+    FontAndSize font;
+    std::vector<cairo_glyph_t> glyphs;
+  };
+
+  /// Groups stand in the order in which they came, so that a picture drawn twice is the same; there are but a few.
+  std::vector<cairo_glyph_t>& glyphs_of(FontAndSize font) {
+    const auto known =
+        std::find_if(groups_.begin(), groups_.end(), [&](const Group& group) { return group.font == font; });
+    if (known != groups_.end()) return known->glyphs;
+    groups_.push_back({font, {}});
+    return groups_.back().glyphs;
+  }
+
   cairo_t* cairo_;
   double grey_ = 0;
-  std::map<std::pair<cairo_scaled_font_t*, double>, std::vector<cairo_glyph_t>> of_font_;
+  std::vector<Group> groups_;
 };
 
 } // namespace
