@@ -29,7 +29,7 @@ struct ChartQuestion {
   std::optional<Typed<std::vector<Typed<Work>>>> materials = {}; // absent: the list of the tables
   std::optional<Typed<std::vector<SizeWord>>> sizes = {};        // absent: the list of the tables, for each tool
   std::optional<Typed<Length>> read_from = {};                   // absent: as the tables have it
-  Typed<const Paper*> paper{papers.data(), std::nullopt}; // never null
+  Typed<const Paper*> paper{papers.data(), std::nullopt};        // never null
   std::optional<std::string> tables = {}; // the last --tables as typed; which files answer, the job finds
 };
 
