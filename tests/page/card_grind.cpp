@@ -362,7 +362,8 @@ TEST_CASE("which lip lies uppermost and which way it is rolled: by turning the d
 
 TEST_CASE("a fixture's lines: wheel, pivot and drill at the record's angles and distances, by ink and as drawn") {
   const auto& line = GENERATE(as<std::string>{}, "grind 1/2 1018 --way cone", "grind 1/4 1018 --way cone",
-                              "grind 10mm C360 --way cone --angle 90 --relief 12 --chisel 135");
+                              "grind 10mm C360 --way cone --angle 90 --relief 12 --chisel 135",
+                              "grind no60 303 --way cone"); // whose foot lies in the wheel
   INFO(line);
   const auto [card, record] = picture_of(line);
   const Json cone = record["set"]["cone"];
@@ -389,6 +390,26 @@ TEST_CASE("a fixture's lines: wheel, pivot and drill at the record's angles and 
   const Pixels pixels = by_poppler(folder, card, sheet);
   CHECK_THAT(180 - angle_of_ink(pixels, dots, face, pivot), WithinAbs(half, 0.05));
   CHECK_THAT(angle_of_ink(pixels, dots, pivot, drill), WithinAbs(axis, 0.05));
+  // Enlarged at the face: the letters of foot and tip stand within that view, under its title and over its legend.
+  const auto begins = [&](const char* words) {
+    const auto found = std::find_if(card.texts().begin(), card.texts().end(), [&](const auto& text) {
+      return text.sheet == sheet && text.text.starts_with(words);
+    });
+    REQUIRE(found != card.texts().end());
+    return found->ink;
+  };
+  const page::Box title = begins("At the face");
+  const page::Box legend = begins("A  to foot");
+  int letters = 0;
+  for (const auto& text : card.texts()) {
+    if (text.sheet != sheet || (text.text != "A" && text.text != "B")) continue;
+    ++letters;
+    CHECK(text.ink.left > title.left - mm(1));
+    CHECK(text.ink.right() < title.left + mm(46));
+    CHECK(text.ink.top > title.bottom());
+    CHECK(text.ink.bottom() < legend.top);
+  }
+  CHECK(letters == 2);
   for (const auto& text :
        {"face to pivot " + tenth(half), "pivot to drill " + tenth(axis),
         "C  lip clock " + tenth(value(cone["lip_clock"])), "swing " + tenth(value(cone["swing_needed"]))})

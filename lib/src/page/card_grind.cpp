@@ -456,24 +456,47 @@ void draw_lettered(Canvas& canvas, const Segment& line, Length left, const char*
   canvas.letters(off(middle, left + 2.6 * side), letter, number, {Across::centre, Along::middle});
 }
 
+/// What foot and tip take up beside the place where the pivot meets the face, which either may lie beyond.
+struct CornerReach {
+  Length left{};
+  Length right{};
+  Length up{};
+  Length down{};
+};
+CornerReach corner_reach(const Fixture& fixture) {
+  CornerReach reach;
+  const Plan plan;
+  for (const Spot& spot : {foot_of(plan, fixture), tip_of(plan, fixture)}) {
+    reach.left = std::max(reach.left, -spot.right);
+    reach.right = std::max(reach.right, spot.right);
+    reach.up = std::max(reach.up, -spot.down);
+    reach.down = std::max(reach.down, spot.down);
+  }
+  return reach;
+}
+
 /// The corner of that plan, enlarged.
 void draw_corner(Canvas& canvas, const Box& box, const Fixture& fixture, UnitSystem units) {
-  const double times = std::min(times_drawn({fixture.distance * cosine(fixture.half), 0.62 * box.width}),
-                                times_drawn({fixture.distance * sine(fixture.half), mm(24)}));
+  const CornerReach reach = corner_reach(fixture);
+  const double times =
+      std::min(times_drawn({reach.left + reach.right, 0.62 * box.width}), times_drawn({reach.up + reach.down, mm(24)}));
   draw_words(canvas, {box,
                       "At the face, " + how_large(times),
                       {"A  to foot " + print_length(fixture.distance, units),
                        "B  tip out " + print_length(fixture.overhang, units)}});
-  const Plan plan{{box.right() - mm(3), box.top + mm(11)}, times};
+  const Plan plan{{box.right() - mm(3) - times * reach.right, box.top + mm(11) + times * reach.up}, times};
   const Spot foot = foot_of(plan, fixture);
   const Spot tip = tip_of(plan, fixture);
   const Angle pivot = half_turn + fixture.half;
+  const Angle drill = pivot + fixture.axis;
+  const bool tip_out = fixture.overhang > mm(0);
   canvas.line({box.left, plan.pierced.down}, {box.right(), plan.pierced.down}, pen::heavy);
-  canvas.line(plan.pierced, from(foot, mm(4), pivot), pen::outline);
-  canvas.line(tip, from(foot, mm(5), pivot + fixture.axis), pen::outline);
+  canvas.line(fixture.distance > mm(0) ? plan.pierced : foot,
+              from(fixture.distance > mm(0) ? foot : plan.pierced, mm(4), pivot), pen::outline);
+  canvas.line(tip_out ? tip : foot, from(tip_out ? foot : tip, mm(5), drill), pen::outline);
   canvas.circle(foot, mm(0.5), pen::heavy);
-  draw_lettered(canvas, {plan.pierced, foot}, mm(3), "A");
-  draw_lettered(canvas, {foot, tip}, mm(3), "B");
+  draw_lettered(canvas, {plan.pierced, foot}, fixture.distance > mm(0) ? mm(3) : mm(-3), "A");
+  draw_lettered(canvas, {foot, tip}, tip_out ? mm(3) : mm(-3), "B");
 }
 
 /// The drill from its point: how it is clocked, and by how much the pivot passes its axis.
