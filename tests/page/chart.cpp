@@ -61,6 +61,14 @@ bool crosses(const page::LineDrawn& line, const TextDrawn& text) {
          across.bottom() + close > ink.top;
 }
 
+std::vector<std::string> crossed_in(const Canvas& canvas) {
+  std::vector<std::string> crossed;
+  for (const auto& one : canvas.lines())
+    for (const auto& text : canvas.texts())
+      if (one.sheet == text.sheet && is_long(one) && crosses(one, text)) crossed.push_back(test::shown(text));
+  return crossed;
+}
+
 Length middle_of(const page::Box& box) { return box.top + 0.5 * box.height; }
 
 std::string joined_text(const Canvas& canvas, int sheet) {
@@ -78,12 +86,19 @@ TEST_CASE("chart: no text over the edge, over another or through a line of the t
   INFO(line << " in " << units);
   const Canvas canvas = drawn(line, units);
   test::hold_boxes(canvas, small_print);
-  std::vector<std::string> crossed;
-  for (const auto& one : canvas.lines())
-    for (const auto& text : canvas.texts())
-      if (one.sheet == text.sheet && is_long(one) && crosses(one, text)) crossed.push_back(test::shown(text));
-  CHECK(crossed == std::vector<std::string>{});
+  CHECK(crossed_in(canvas) == std::vector<std::string>{});
   CHECK(canvas.sheets() == answer_of(line + " --units " + units)["found"]["pages"]["value"].get<int>());
+}
+
+TEST_CASE("chart: at every distance, where the columns just go on the sheet as well") {
+  const std::string what = GENERATE(as<std::string>{}, "--machine pillar", "", "--asks mill --machine bench");
+  for (int tenths = 5; tenths <= 35; ++tenths) {
+    const std::string far = std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + "m";
+    INFO(what << " from " << far);
+    const Canvas canvas = drawn("chart --materials 303,416,1084,C752,C360,O1 " + what + " --read-from " + far);
+    CHECK(test::box_faults(canvas, small_print).over_another == std::vector<std::string>{});
+    CHECK(crossed_in(canvas) == std::vector<std::string>{});
+  }
 }
 
 TEST_CASE("chart: numbers to dial in and headings are as high as the distance asks, and none of them is smaller") {
