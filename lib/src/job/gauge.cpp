@@ -59,24 +59,6 @@ Value angles_of(const std::vector<Angle>& angles) {
   return list;
 }
 
-Value gauges_of(const std::vector<Angle>& angles) {
-  std::vector<Value> list;
-  for (const auto angle : angles) {
-    const Angle half = 0.5 * angle;
-    list.emplace_back(std::vector<Member>{{key::included_angle.name, measure(angle)},
-                                          {key::half_angle.name, measure(half)},
-                                          {key::fence_angle.name, measure(half)},
-                                          {key::mitre_scale.name, measure(turns(0.25) - half)}});
-  }
-  return list;
-}
-
-Value wedge_of(Angle tilt) {
-  return std::vector<Member>{{key::table_tilt.name, measure(tilt)},
-                             {key::tilt_base.name, measure(wedge_base)},
-                             {key::tilt_rise.name, measure(wedge_base * tangent(tilt))}};
-}
-
 /// Table tilt of `grind` for an ordinary drill with one flat a lip; nothing for a point that it does not answer.
 std::optional<Angle> tilt_by_grind(const Tables& tables, const NamedSize& drill, Angle included) {
   try {
@@ -100,7 +82,6 @@ void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const Ga
       throw wrong_word(ask.table_tilt->text.value_or(number_of(tilt)),
                        "is no table tilt to saw a wedge for: give 0.5 to 45 deg");
     answer.input("table_tilt", *ask.table_tilt);
-    answer.found(key::wedge, wedge_of(tilt));
     return;
   }
   const NamedSize drill{"1/4", inches(1, 4)};
@@ -109,7 +90,6 @@ void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const Ga
     if (!tilt || *tilt < least_tilt || *tilt > most_tilt) continue;
     answer.input("size", Typed<Length>{drill.length, std::nullopt});
     answer.input("table_tilt", Typed<Angle>{*tilt, std::nullopt});
-    answer.found(key::wedge, wedge_of(*tilt));
     telling.because_of_law("table tilt", facet_fence_law, measure(*tilt));
     telling.word("angle", print_angle(angle));
     telling.flag("tilt-taken");
@@ -117,22 +97,18 @@ void tell_wedge(Telling& telling, Answer& answer, const Tables& tables, const Ga
   }
 }
 
-/// Two figures laid flat to flat, and the angle between them.
-Value pairs_of(Telling& telling) {
-  struct Pair {
-    int sides;
-    int other;
-  };
-  std::vector<Value> list;
-  for (const auto& pair : {Pair{6, 6}, Pair{8, 4}}) {
-    const Angle notch = notch_between(interior_angle(pair.sides), interior_angle(pair.other));
-    list.emplace_back(std::vector<Member>{
-        {"sides", pair.sides}, {"other_sides", pair.other}, {key::notch_angle.name, measure(notch)}});
+/// The pairs that are commonly at hand: two nuts, a nut and a square bar.
+std::vector<FigurePair> pairs() {
+  std::vector<FigurePair> all{{6, 6, {}}, {8, 4, {}}};
+  for (auto& pair : all) pair.notch = notch_between(interior_angle(pair.sides), interior_angle(pair.other_sides));
+  return all;
+}
+
+void tell_pairs(Telling& telling) {
+  for (const auto& pair : pairs())
     telling.because_of_law("notch of figures with " + std::to_string(pair.sides) + " and " +
-                               std::to_string(pair.other) + " sides",
-                           notch_law, measure(notch));
-  }
-  return list;
+                               std::to_string(pair.other_sides) + " sides",
+                           notch_law, measure(pair.notch));
 }
 
 } // namespace
@@ -147,11 +123,26 @@ Answer gauge(const Tables& tables, const GaugeQuestion& ask) {
   answer.found(key::angles, angles_of(angles));
   answer.found(key::ruler_length, ruler);
   answer.found(key::file, ask.file ? Value(*ask.file) : Value{});
-  answer.found(key::gauges, gauges_of(angles));
   tell_wedge(telling, answer, tables, ask, angles);
-  answer.found(key::pairs, pairs_of(telling));
+  tell_pairs(telling);
   telling.cautions({});
   return answer;
+}
+
+GaugeShapes gauge_shapes(const Answer& answer) {
+  GaugeShapes shapes;
+  const Value* angles = find(answer.findings, key::angles.name);
+  if (angles != nullptr)
+    for (const auto& value : std::get<std::vector<Value>>(angles->held)) {
+      const Angle included = degrees(std::get<Measure>(value.held).value);
+      shapes.gauges.push_back({included, 0.5 * included, turns(0.25) - 0.5 * included});
+    }
+  if (const Input* input = find_input(answer, "table_tilt")) {
+    const Angle tilt = degrees(std::get<Measure>(input->value.held).value);
+    shapes.wedge = Wedge{tilt, wedge_base, wedge_base * tangent(tilt)};
+  }
+  shapes.pairs = pairs();
+  return shapes;
 }
 
 } // namespace quillside

@@ -4,6 +4,7 @@
 #include <array>
 #include <numbers>
 
+#include <quillside/job/gauge.hpp>
 #include <quillside/page/column.hpp>
 #include <quillside/quantity/angle.hpp>
 #include <quillside/words/print.hpp>
@@ -15,9 +16,6 @@ namespace quillside::page {
 
 namespace {
 
-using Members = std::vector<Member>;
-using Values = std::vector<Value>;
-
 constexpr Length side = mm(8);
 constexpr Margins margins{side, mm(19), side + foot_height + ruler_height, ruler_height};
 constexpr Pen cut{mm(0.2)};              // what is cut out
@@ -26,10 +24,6 @@ constexpr Pen dashed{mm(0.15), 0, true}; // what is neither
 constexpr Lettering small{mm(2)};
 constexpr Lettering small_strong{small.height, Weight::bold};
 constexpr Lettering strong{mm(2.4), Weight::bold};
-
-Angle angle_of(const Members& members, const char* name) { return degrees(find_measure(members, name)->value); }
-Length length_of(const Members& members, const char* name) { return mm(find_measure(members, name)->value); }
-const Members& members_of(const Value& value) { return std::get<Members>(value.held); }
 
 /// As typed, to a hundredth of a degree: what is cut to it is no truer.
 std::string lettered(Angle angle) {
@@ -100,26 +94,23 @@ void draw_square(Canvas& canvas, Spot at, Angle fence, Angle mitre) {
   canvas.letters({corner.right, corner.down + mm(7.4)}, "mitre scale " + lettered(mitre), small);
 }
 
-void draw_one(Canvas& canvas, Spot at, const Members& gauge) {
-  draw_v(canvas, at, angle_of(gauge, "included_angle"));
-  draw_square(canvas, {at.right + square_at, at.down}, angle_of(gauge, "fence_angle"), angle_of(gauge, "mitre_scale"));
+void draw_one(Canvas& canvas, Spot at, const VGauge& gauge) {
+  draw_v(canvas, at, gauge.included);
+  draw_square(canvas, {at.right + square_at, at.down}, gauge.half, gauge.mitre);
 }
 
 // --- The wedge ---
 
-Sheet wedge_room(const Members& wedge) {
-  return {length_of(wedge, "tilt_base") + mm(12), length_of(wedge, "tilt_rise") + mm(14)};
-}
+Sheet wedge_room(const Wedge& wedge) { return {wedge.base + mm(12), wedge.rise + mm(14)}; }
 
-void draw_wedge(Canvas& canvas, Spot at, const Members& wedge) {
-  const Length base = length_of(wedge, "tilt_base");
-  const Length rise = length_of(wedge, "tilt_rise");
+void draw_wedge(Canvas& canvas, Spot at, const Wedge& wedge) {
+  const Length base = wedge.base;
+  const Length rise = wedge.rise;
   const Spot foot{at.right, at.down + rise + mm(1)};
   const Spot corner{foot.right + base, foot.down};
   const Spot top{corner.right, corner.down - rise};
   canvas.outline({foot, corner, top}, cut);
-  canvas.letters({foot.right, foot.down + mm(4.2)}, "wedge: table tilt " + lettered(angle_of(wedge, "table_tilt")),
-                 strong);
+  canvas.letters({foot.right, foot.down + mm(4.2)}, "wedge: table tilt " + lettered(wedge.tilt), strong);
   canvas.letters({corner.right, foot.down + mm(4.2)}, significant(in_mm(base), 3) + " mm long", small, {Across::right});
   canvas.letters({foot.right, foot.down + mm(8.2)},
                  "rise " + print_length_with_unit(rise, UnitSystem::metric) + ", " +
@@ -166,30 +157,28 @@ std::vector<Spot> figure_on(Spot start, Length flat, Angle direction, int sides,
   return corners;
 }
 
-std::string name_of_figure(long sides) {
+std::string name_of_figure(int sides) {
   return sides == 6 ? "hexagon" : sides == 8 ? "octagon" : sides == 4 ? "square" : std::to_string(sides) + " sides";
 }
 
-void draw_pair(Canvas& canvas, Spot at, const Members& pair) {
-  const long sides = std::get<long>(find(pair, "sides")->held);
-  const long other = std::get<long>(find(pair, "other_sides")->held);
+void draw_pair(Canvas& canvas, Spot at, const FigurePair& pair) {
+  const int sides = pair.sides;
+  const int other = pair.other_sides;
   const Length flat = mm(9);
   // The flat they share stands upright; its upper corner is that of the notch.
   const Spot corner{at.right + mm(22), at.down + mm(11)};
   const Spot lower{corner.right, corner.down + flat};
-  canvas.outline(figure_on(lower, flat, turns(0.25), static_cast<int>(sides), 1), cut);
-  canvas.outline(figure_on(lower, flat, turns(0.25), static_cast<int>(other), -1), cut);
+  canvas.outline(figure_on(lower, flat, turns(0.25), sides, 1), cut);
+  canvas.outline(figure_on(lower, flat, turns(0.25), other, -1), cut);
   // In the middle of the notch: each figure's next side turns off the shared one by its outer angle.
-  const Angle middle =
-      turns(0.25) + 0.5 * (turns(1.0 / static_cast<double>(sides)) - turns(1.0 / static_cast<double>(other)));
-  canvas.letters(from(corner, mm(5.5), middle), lettered(angle_of(pair, "notch_angle")), strong,
-                 {Across::centre, Along::middle});
+  const Angle middle = turns(0.25) + 0.5 * (turns(1.0 / sides) - turns(1.0 / other));
+  canvas.letters(from(corner, mm(5.5), middle), lettered(pair.notch), strong, {Across::centre, Along::middle});
   canvas.letters({at.right, at.down + mm(33)}, name_of_figure(sides) + " and " + name_of_figure(other), small);
 }
 
-void draw_pairs(Canvas& canvas, Spot at, const Values& pairs) {
+void draw_pairs(Canvas& canvas, Spot at, const std::vector<FigurePair>& pairs) {
   for (std::size_t i = 0; i < pairs.size(); ++i)
-    draw_pair(canvas, {at.right + static_cast<double>(i) * mm(43), at.down}, members_of(pairs[i]));
+    draw_pair(canvas, {at.right + static_cast<double>(i) * mm(43), at.down}, pairs[i]);
 }
 
 // --- The sheets ---
@@ -283,20 +272,18 @@ void draw_rulers(Canvas& canvas, Length length) {
 } // namespace
 
 Canvas draw_gauge(const Document& document) {
-  const Members& found = document.answer.findings;
+  const GaugeShapes shapes = gauge_shapes(document.answer);
   Canvas canvas(find_paper(document.page.paper).whole);
   const Column column(canvas, margins);
   Shelves shelves(canvas, column);
-  for (const auto& gauge : std::get<Values>(find(found, "gauges")->held))
-    draw_one(canvas, shelves.take(gauge_room), members_of(gauge));
-  if (const Value* wedge = find(found, "wedge"))
-    draw_wedge(canvas, shelves.take(wedge_room(members_of(*wedge))), members_of(*wedge));
+  for (const auto& gauge : shapes.gauges) draw_one(canvas, shelves.take(gauge_room), gauge);
+  if (shapes.wedge) draw_wedge(canvas, shelves.take(wedge_room(*shapes.wedge)), *shapes.wedge);
   draw_disk(canvas, shelves.take(disk_room));
   const auto cautions = cautions_of(canvas, document);
   const Spot beside = shelves.take({pairs_room.width, pairs_room.height + height_of(cautions)});
-  draw_pairs(canvas, beside, std::get<Values>(find(found, "pairs")->held));
+  draw_pairs(canvas, beside, shapes.pairs);
   draw_cautions(canvas, {beside.right, beside.down + pairs_room.height}, cautions);
-  draw_rulers(canvas, length_of(found, "ruler_length"));
+  draw_rulers(canvas, mm(find_measure(document.answer.findings, "ruler_length")->value));
   draw_feet(canvas, document, margins, "sheet");
   return canvas;
 }

@@ -100,15 +100,9 @@ inline constexpr Key<Angle> notch_angle{"notch_angle"};
 inline constexpr ListKey light_gap{"light_gap"};
 inline constexpr Key<Angle> included_angle{"included_angle"};
 inline constexpr Key<Length> gap{"gap"};
-
 inline constexpr ListKey angles{"angles"};
 inline constexpr Key<Length> ruler_length{"ruler_length"};
 inline constexpr ListKey file{"file"}; // a word, or nothing
-inline constexpr ListKey gauges{"gauges"};
-inline constexpr Key<Angle> half_angle{"half_angle"};
-inline constexpr ListKey wedge{"wedge"};
-inline constexpr Key<Length> tilt_base{"tilt_base"};
-inline constexpr ListKey pairs{"pairs"};
 
 // Points.
 inline constexpr ListKey half_angles{"half_angles"};

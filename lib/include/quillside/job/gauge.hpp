@@ -26,4 +26,31 @@ struct GaugeQuestion {
 /// for a tilt outside 0.5 to 45 deg.
 Answer gauge(const Tables& tables, const GaugeQuestion& question);
 
+/// A V to hold to a point, and the set square of its half to set a fence by.
+struct VGauge {
+  Angle included;
+  Angle half;  // of the V; the fence from the disk
+  Angle mitre; // the complement of it, as mitre gauges are marked
+};
+/// A wedge to saw.
+struct Wedge {
+  Angle tilt;
+  Length base;
+  Length rise;
+};
+/// Two regular figures laid flat to flat.
+struct FigurePair {
+  int sides;
+  int other_sides;
+  Angle notch;
+};
+/// What the sheets of an answer show; it follows from the answer alone.
+struct GaugeShapes {
+  std::vector<VGauge> gauges;
+  std::optional<Wedge> wedge; // nothing where no tilt was named or taken
+  std::vector<FigurePair> pairs;
+};
+/// \param answer of `gauge`
+GaugeShapes gauge_shapes(const Answer& answer);
+
 } // namespace quillside
