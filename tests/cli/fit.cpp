@@ -203,7 +203,8 @@ TEST_CASE("what is no question of fit is refused in one line, in text and as a r
 }
 
 TEST_CASE("every metal has an answer, cold and warm") {
-  for (const auto& row : answer_of("tables list")["found"]["material"]) {
+  const Json list = answer_of("tables list");
+  for (const auto& row : list["found"]["material"]) {
     const std::string key = row["key"];
     INFO(key);
     const Json answer = answer_of("fit " + key + " --part 3.00mm --part-width 16.0mm --fit press --heat 100C");

@@ -410,6 +410,19 @@ TEST_CASE("the escutcheon: through from the front, rough and last passes") {
   runs_as_alone(steps[1], rough);
 }
 
+TEST_CASE("a slot wider than any end mill has its pocket cut in two passes") {
+  // Source: end mills to 20 mm (tables/milling.toml). Held by geometry: the two passes overlap, and their outer sides
+  // are those of the pocket, at least 0.010 in clear of the slot.
+  const Json answer = answer_of("slot C752 --part 20mm --part-width 40mm --thick 10mm");
+  CHECK(answer["verdict"] == "go");
+  const auto steps = steps_with(answer, "20mm end mill");
+  REQUIRE_FALSE(steps.empty());
+  const double offset = value_of(steps[0], "offset");
+  CHECK(offset > 0);
+  CHECK(offset <= 10);
+  CHECK(2 * offset + 20 >= answer["set"]["slot_width"]["high"].get<double>() + 2 * 0.254 - 1e-9);
+}
+
 TEST_CASE("round ends that clear the part want the slot longer by the cutter") {
   const Json filed = answer_of(latch);
   const Json clear = answer_of(latch + " --ends clear");
@@ -479,7 +492,8 @@ TEST_CASE("a plan that cannot work is refused with the reason") {
                Refused{"--part 0.118 --thick 3/16 --pocket-width 0.100", "corners are not reached"},
                Refused{"--part 0.118 --thick 3/4 --pocket-width 9/64", "beyond the flutes"},
                Refused{"--part 0.118 --thick 1 --leave 1/2", "beyond the flutes"},
-               Refused{"--part 0.118 --thick 9", "beyond every end mill"},
+               Refused{"--part 0.118 --thick 9", "beyond the flutes"},
+               Refused{"--part 0.118 --thick 3/16 --pocket-width 2.5", "more than twice as wide"},
                Refused{"--part 0.118 --part-width 0.630 --length 0.6", "does not take the part's width"},
                Refused{"--part 0.118 --part-width 0.630 --ends clear --length 0.65", "do not clear the part's corners"},
                Refused{"--part 0.118 --length 0.1", "shorter than its cutter"}, Refused{"--part 0.005", "no end mill"},

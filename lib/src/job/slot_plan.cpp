@@ -98,36 +98,41 @@ std::optional<Length> pocket_length_for(const Tables& tables, const Pocket& pock
 
 constexpr double flutes_reach = 3; // diameters, as `mill` takes it
 
+/// The one that was asked for; else as wide as a cutter that clears the slot and reaches the floor; else just wide
+/// enough.
+Length pocket_width_of(const Tables& tables, const SlotQuestion& ask, const Band<Length>& width, Length depth) {
+  if (ask.pocket_width) return ask.pocket_width->value;
+  const Length clear = width.high + 2.0 * length_limit(tables, "pocket_relief");
+  const Length least = std::max(clear, depth / flutes_reach);
+  const auto stock = stock_at_or_over(tables.end_mill_stock, ask.stock, least);
+  return stock ? stock->size : clear;
+}
+
 std::variant<Pocket, Unworkable> pocket_of(const Tables& tables, const SlotQuestion& ask, const Band<Length>& width,
                                            Length depth) {
-  const Length relief = length_limit(tables, "pocket_relief");
-  const Length least = std::max(width.high + 2.0 * relief, depth / flutes_reach);
   Pocket pocket{};
   pocket.depth = depth;
-  if (!ask.pocket_width) {
-    const auto stock = stock_at_or_over(tables.end_mill_stock, ask.stock, least);
-    if (!stock)
-      return Unworkable{"a pocket " + in_both(depth) + " deep is beyond every end mill that is commonly sold",
-                        "leave more at the front with --leave, or thin the plate"};
-    pocket.tool = named(tables, stock->size, ask.stock);
-    pocket.width = pocket.tool.length;
-    return pocket;
-  }
-  pocket.width = ask.pocket_width->value;
+  pocket.width = pocket_width_of(tables, ask, width, depth);
   if (pocket.width < width.high)
     return Unworkable{"a pocket " + in_both(pocket.width) + " wide is narrower than the slot, " + in_both(width.first) +
                           ": its corners are not reached",
-                      "a pocket of " + in_both(width.high + 2.0 * relief) + " or more"};
+                      "a pocket of " + in_both(width.high + 2.0 * length_limit(tables, "pocket_relief")) + " or more"};
   const auto stock = stock_at_or_under(tables.end_mill_stock, ask.stock, pocket.width);
   if (!stock)
     return Unworkable{"no end mill that is commonly sold goes into a pocket " + in_both(pocket.width) + " wide",
                       "a wider pocket"};
   pocket.tool = named(tables, stock->size, ask.stock);
+  // A size that is sold, and its name read back, may part in the last bit.
+  pocket.width = std::max(pocket.width, pocket.tool.length);
   pocket.offset = side_offset({pocket.width, pocket.tool.length});
   if (depth > flutes_reach * pocket.tool.length)
     return Unworkable{"a pocket " + in_both(depth) + " deep is beyond the flutes of its cutter, " + pocket.tool.name +
                           ": about " + in_both(flutes_reach * pocket.tool.length),
-                      "a wider pocket, or more left at the front with --leave"};
+                      "a wider pocket, more left at the front with --leave, or a thinner plate"};
+  if (pocket.offset > pocket.tool.length / 2.0)
+    return Unworkable{"a pocket " + in_both(pocket.width) + " wide is more than twice as wide as " + pocket.tool.name +
+                          ", the widest end mill that is commonly sold: its middle would stand",
+                      "a narrower pocket"};
   return pocket;
 }
 

@@ -92,6 +92,10 @@ private:
       return;
     }
     table();
+    if (line.part == Part::line && last_ == Part::step && line.text.starts_with(' ')) {
+      under_step(line.text);
+      return;
+    }
     if (line.part != last_) column_.gap(space(line.part == Part::basis ? 0.8 : 1.6));
     switch (line.part) {
     case Part::headline: headline(line); break;
@@ -203,6 +207,13 @@ private:
     canvas_.frame({column_.left(), column_.down() + 0.08 * words.height, side, side}, {mm(0.35)});
     column_.paragraph(text, words, setting);
     column_.gap(space(0.9));
+  }
+
+  /// What belongs to the step above it, set in under its words.
+  void under_step(const std::string& text) {
+    const Length side = 1.5 * letter(mm(2.6)).height;
+    column_.paragraph(joined(pieces_of(text), 0), letter(mm(2.3)), {.indent = side + space(6), .hanging = space(3)});
+    column_.gap(space(0.4));
   }
 
   /// In a heavy frame with its word: it is seen without colour.
