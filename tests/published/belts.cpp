@@ -14,15 +14,15 @@ using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 TEST_CASE("a drill press on one belt turns as a magazine answers its reader") {
-  // Woodworking magazine, answer to a reader's question on drill-press pulleys: motor 1725 rev/min with a pulley of
-  // 1-1/8 in, spindle pulley 4 in: 485 rev/min. Tolerance: the last printed digit.
+  // Source: woodworking magazine, answer to a reader's question on drill-press pulleys: motor 1725 rev/min with a
+  // pulley of 1-1/8 in, spindle pulley 4 in: 485 rev/min. Tolerance: the last printed digit.
   const auto spindle = driven_speed(rev_per_min(1725), {.driving = inches(1.125), .driven = inches(4.0)});
   CHECK_THAT(in_rev_per_min(spindle), WithinAbs(485, 1));
 }
 
 TEST_CASE("the twelve speeds of the demo's two-belt pillar drill follow from its pulleys") {
-  // The pulleys are invented for the demo and stand here a second time, with the arithmetic in plain numbers: motor
-  // over idler, idler over spindle. A belt lies on the same step of both its pulleys.
+  // Source: none, the pulleys are invented for the demo; they stand here a second time, with the arithmetic in plain
+  // numbers: motor over idler, idler over spindle. A belt lies on the same step of both its pulleys.
   struct Speed {
     std::string name; // motor belt first
     double rev_per_min;
@@ -56,7 +56,7 @@ TEST_CASE("the twelve speeds of the demo's two-belt pillar drill follow from its
 }
 
 TEST_CASE("a twelve-speed press of the demo spans about what such machines do") {
-  // Twelve speeds by three pulleys and two belts run from 250 to 3000 rev/min (a workshop blog on drill presses, 2014).
+  // Source: a workshop blog on drill presses, 2014: twelve speeds by three pulleys and two belts, 250 to 3000 rev/min.
   // The demo's need not be that machine: within a fifth of both ends.
   const Tables tables = builtin_tables();
   const Machine& machine = find_machine(tables, "pillar12");

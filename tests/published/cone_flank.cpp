@@ -809,6 +809,7 @@ TEST_CASE("the heel of a cone: it clears for good, or where a walk round the mar
 }
 
 TEST_CASE("outside its range a cone is refused") {
+  // Source: the ranges that the header states.
   const PointShape point = shape(12.7, 1.8, 118);
   const auto made = [&](double relief, double edge, double half_angle) {
     return cone_of_half_angle({point, degrees(relief), degrees(edge)}, degrees(half_angle));

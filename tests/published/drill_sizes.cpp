@@ -51,6 +51,7 @@ constexpr double same = 1e-15;
 } // namespace
 
 TEST_CASE("the list has every number, every letter and every 64th") {
+  // Source: the list typed apart from the tables, named at the head of this file.
   const auto sizes = listed_sizes();
   const auto count = [&](const std::string& kind) {
     int found = 0;
@@ -64,6 +65,7 @@ TEST_CASE("the list has every number, every letter and every 64th") {
 }
 
 TEST_CASE("every listed drill is on the ladder once, at its size") {
+  // Source: the list typed apart from the tables, named at the head of this file.
   const Tables tables = builtin_tables();
   for (const auto& listed : listed_sizes()) {
     INFO(listed.kind << " " << listed.name);
@@ -76,6 +78,7 @@ TEST_CASE("every listed drill is on the ladder once, at its size") {
 }
 
 TEST_CASE("every number, letter and fraction to a half inch on the ladder is listed") {
+  // Source: the list typed apart from the tables, named at the head of this file.
   const auto sizes = listed_sizes();
   const Tables tables = builtin_tables();
   int compared = 0;
@@ -93,6 +96,7 @@ TEST_CASE("every number, letter and fraction to a half inch on the ladder is lis
 }
 
 TEST_CASE("every fraction is as many inches as its name says") {
+  // Source: arithmetic: the name is the size.
   const Tables tables = builtin_tables();
   int fractions = 0;
   for (const auto& row : tables.sizes) {
@@ -109,6 +113,7 @@ TEST_CASE("every fraction is as many inches as its name says") {
 }
 
 TEST_CASE("the ladder climbs") {
+  // Source: what a ladder is.
   const Tables tables = builtin_tables();
   for (std::size_t i = 1; i < tables.sizes.size(); ++i) {
     INFO(tables.sizes[i - 1].name << " before " << tables.sizes[i].name);
@@ -117,7 +122,7 @@ TEST_CASE("the ladder climbs") {
 }
 
 TEST_CASE("the letter E and a quarter inch are the same drill") {
-  // A check of every drill list (common knowledge of the trade; the listings agree).
+  // Source: the three listings at the head of this file agree in it.
   const Tables tables = builtin_tables();
   const auto same_size = sizes_same_as(tables.sizes, inches(1, 4));
   const auto has = [&](std::string_view name) {

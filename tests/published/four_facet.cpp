@@ -297,6 +297,7 @@ TEST_CASE("a second facet that stops behind the web leaves the chisel edge of tw
 }
 
 TEST_CASE("no second facet: refused") {
+  // Source: the ranges that the header states.
   const PointShape point = shape(12.7, 1.8, 118);
   const auto edge = [&](double first, double second, double boundary) {
     return chisel_edge_of_four({point, first, second, mm(boundary)});

@@ -88,8 +88,8 @@ TEST_CASE("percentages of thread of small tap drills, as the handbook prints the
 }
 
 TEST_CASE("the two counts of a thread, and the way back") {
-  // The ratio of three quarters to five eighths of the triangle is 6/5; 1/4-20 with no7 is 75 % and M3 with 2.5 mm is
-  // 77 % on printed charts (read on several tap drill pages).
+  // Source: geometry and printed charts: the ratio of three quarters to five eighths of the triangle is 6/5; 1/4-20
+  // with no7 is 75 % and M3 with 2.5 mm is 77 % on printed charts (read on several tap drill pages).
   const Thread quarter = unified(inches(1, 4), 20);
   CHECK_THAT(100 * share_of_thread(quarter, inches(0.2010)), WithinAbs(75, 0.5));
   const Thread m3{mm(3), mm(0.5)};
@@ -103,12 +103,13 @@ TEST_CASE("the two counts of a thread, and the way back") {
 }
 
 TEST_CASE("a blind thread of so many full turns has the tap's ground turns below them") {
-  // Geometry: the chamfer of a plug tap is 3 to 5 threads long (Machinery's Handbook, 26th ed., as quoted).
+  // Source: geometry; the chamfer of a plug tap is 3 to 5 threads long (Machinery's Handbook, 26th ed., as quoted).
   CHECK_THAT(in_mm(blind_hole_depth({mm(4.5), mm(0.5), 5})), WithinAbs(7, 1e-12));
   CHECK_THAT(in_mm(blind_hole_depth({mm(4.5), mm(0.5), 0})), WithinAbs(4.5, 1e-12));
 }
 
 TEST_CASE("threads and holes that are none are refused") {
+  // Source: the ranges that the header states; outside them the figure is no thread or hole.
   CHECK_THROWS_AS(sharp_height({mm(0), mm(0.5)}), std::domain_error);
   CHECK_THROWS_AS(pitch_diameter({mm(3), mm(0)}), std::domain_error);
   CHECK_THROWS_AS(basic_minor_diameter({mm(3), mm(1.5)}), std::domain_error);
@@ -136,7 +137,7 @@ TEST_CASE("height and theoretical diameter of countersunk heads agree") {
 }
 
 TEST_CASE("a countersink by another way round: the cone's radius grows by tan of half its angle") {
-  // Independent: the width of the cone at the face, put together step by step down to the hole.
+  // Second way: the width of the cone at the face, put together step by step down to the hole.
   const auto cone = GENERATE(60.0, 82.0, 90.0, 100.0, 120.0);
   const Length depth = countersink_depth({mm(6.3), mm(3.4), degrees(cone)});
   const double slope = std::tan(cone / 2 * std::acos(-1.0) / 180);
@@ -144,6 +145,7 @@ TEST_CASE("a countersink by another way round: the cone's radius grows by tan of
 }
 
 TEST_CASE("countersinks that are none are refused") {
+  // Source: the ranges that the header states; outside them the figure is no countersink.
   CHECK_THROWS_AS(countersink_depth({mm(3), mm(3), degrees(90)}), std::domain_error);
   CHECK_THROWS_AS(countersink_depth({mm(6), mm(0), degrees(90)}), std::domain_error);
   CHECK_THROWS_AS(countersink_depth({mm(6), mm(3), degrees(180)}), std::domain_error);

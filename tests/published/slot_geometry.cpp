@@ -35,6 +35,7 @@ TEST_CASE("a slot is as wide as the cutter at both walls covers") {
 }
 
 TEST_CASE("a first cut wider than the slot has no offset") {
+  // Source: geometry; the ranges that the header states.
   CHECK_THROWS_AS(side_offset({.slot = mm(3), .first_cut = mm(3.001)}), std::domain_error);
   CHECK_THROWS_AS(side_offset({.slot = mm(3), .first_cut = mm(0)}), std::domain_error);
   CHECK(side_offset({.slot = mm(3), .first_cut = mm(3)}) == mm(0));
@@ -56,6 +57,7 @@ TEST_CASE("spring passes, taken one by one") {
 }
 
 TEST_CASE("a spring pass outside its ranges") {
+  // Source: the ranges that the header states.
   CHECK_THROWS_AS(left_after_spring_passes({.width_of_cut = mm(0), .left = mm(0)}, 1), std::domain_error);
   CHECK_THROWS_AS(left_after_spring_passes({.width_of_cut = mm(1), .left = mm(1)}, 1), std::domain_error);
   CHECK_THROWS_AS(left_after_spring_passes({.width_of_cut = mm(1), .left = mm(-0.1)}, 1), std::domain_error);

@@ -524,6 +524,7 @@ TEST_CASE("a newton gives a kilogram one metre a second, each second") {
 // --- ranges ---
 
 TEST_CASE("a shank, head or seat that is none has no whirl speed") {
+  // Source: the ranges that the header states.
   const HeadBody head = carbide_cylinder(6.35, 12.7);
   const auto refused = [&](BurrShank shank) {
     CHECK_THROWS_AS(whirl_speed(shank, head, rigid_grip), std::domain_error);

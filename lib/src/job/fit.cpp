@@ -18,7 +18,6 @@ namespace quillside {
 
 namespace {
 
-constexpr std::string_view usual_fit = "push";
 constexpr std::string_view press_fit = "FN2"; // nothing tighter is pressed into a plate that matters
 
 /// 0.4 thou (10 um): what fits are talked of in.

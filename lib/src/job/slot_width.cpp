@@ -8,12 +8,6 @@
 
 namespace quillside {
 
-namespace {
-
-constexpr std::string_view usual_fit = "push";
-
-} // namespace
-
 Tightness tightness(const Tables& tables, const SlotQuestion& ask, Length size) {
   if (ask.clearance) return {{-ask.clearance->value, -ask.clearance->value}, "", "the clearance asked for", {}};
   if (ask.interference)

@@ -11,6 +11,9 @@
 
 namespace quillside {
 
+/// The fit that is taken where none is named.
+inline constexpr std::string_view usual_fit = "push";
+
 struct FitLimits {
   std::string name;       // as the rows have it: press, H7/p6, FN2
   std::string class_name; // H7/p6, FN2; empty where no class says it (driven)
