@@ -109,9 +109,10 @@ std::string document(const PictureWanted& wanted, const Reply& reply, const std:
   const auto member = [](const char* name, std::string_view text) {
     return std::string("\"") + name + "\":" + json(text);
   };
-  return "{\"answer\":" + json(reply.answer, std::nullopt) + ",\"more\":[" + more +
-         "],\"text\":" + json(lines(reply.answer, wanted.units)) + ",\"page\":{" + member("kind", wanted.kind) + "," +
-         member("as", wanted.as) + "," + member("paper", wanted.paper) + "," +
+  // What a person reads of it; a chart is made from the record alone.
+  const std::string text = wanted.kind != "chart" ? ",\"text\":" + json(lines(reply.answer, wanted.units)) : "";
+  return "{\"answer\":" + json(reply.answer, std::nullopt) + ",\"more\":[" + more + "]" + text + ",\"page\":{" +
+         member("kind", wanted.kind) + "," + member("as", wanted.as) + "," + member("paper", wanted.paper) + "," +
          member("units", wanted.units == UnitSystem::inch ? "inch" : "metric") + "," + member("title", wanted.title) +
          "," + member("asked", asked(words)) + "," + member("date", today(console)) + "," +
          member("maker", std::string("quillside ") + version) + "}}";

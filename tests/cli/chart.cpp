@@ -292,7 +292,7 @@ TEST_CASE("text: a table no wider than 80 letters, in blocks where there are mor
     }
   }
   CHECK(blocks > 1);
-  for (const char* mark : {"\n*  from memory", "\n^  the highest", "\nx  DO NOT"})
+  for (const char* mark : {"\n*  the figure is from memory", "\n^  the highest", "\nx  DO NOT"})
     CHECK(ran.out.find(mark) != std::string::npos);
   CHECK(ran.out.find("step 1 is 620") != std::string::npos);
   // Nothing is explained that does not stand there.

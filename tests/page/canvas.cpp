@@ -79,6 +79,51 @@ TEST_CASE("letters: the box that is kept is the ink, and a capital is as high as
   }
 }
 
+TEST_CASE("figures are set one by one: the font has none of them nearer to another than alone") {
+  // Between two H a text is set whole, with what the font takes from the gap of each pair.
+  const Canvas canvas(small_sheet);
+  const std::string apart = "0123456789./-*!dpimn ";
+  for (const auto face : {page::Face::even, page::Face::columns})
+    for (const auto weight : {page::Weight::plain, page::Weight::bold})
+      for (const char first : apart)
+        for (const char second : apart) {
+          const page::Lettering lettering{mm(20), weight, face};
+          const auto wide = [&](const std::string& text) { return in_mm(canvas.width_of(text, lettering)); };
+          const std::string pair{first, second};
+          INFO('"' << pair << '"');
+          CHECK_THAT(wide("H" + pair + "H"),
+                     WithinAbs(wide("H" + pair.substr(0, 1)) + wide(pair.substr(1) + "H"), 1e-9));
+        }
+}
+
+TEST_CASE("the ink of a number is where its box says, level and turned") {
+  const auto turned = GENERATE(0.0, 90.0);
+  Canvas canvas(small_sheet);
+  const page::Box box =
+      canvas.letters({mm(20), mm(35)}, "1.07mm", {mm(4)}, {page::Across::left, page::Along::foot, degrees(turned)});
+  const Folder folder;
+  const Pixels png(folder.write("n.png", canvas.picture(PictureKind::png, {"n", ""})));
+  const page::Box ink = ink_of(png, 300 / 25.4);
+  check_near(ink, box, 0.1); // a dot is 0.085 mm
+}
+
+TEST_CASE("strokes of one pen and letters of one font go together, and nothing of them is lost or moved") {
+  Canvas canvas(small_sheet);
+  canvas.line({mm(5), mm(5)}, {mm(15), mm(5)}, {mm(1)});
+  canvas.outline({{mm(20), mm(5)}, {mm(30), mm(5)}, {mm(30), mm(15)}, {mm(20), mm(15)}}, {mm(1)});
+  canvas.letters({mm(5), mm(20)}, "H", {mm(5)});
+  canvas.line({mm(5), mm(25)}, {mm(15), mm(25)}, {mm(1)});
+  canvas.line({mm(40), mm(25)}, {mm(50), mm(25)}, {mm(2)});
+  canvas.fill({{mm(40), mm(5)}, {mm(50), mm(5)}, {mm(50), mm(15)}}, 0);
+  const Folder folder;
+  const Pixels png(folder.write("s.png", canvas.picture(PictureKind::png, {"s", ""})));
+  const auto dark = [&](double right, double down) { return png.dark_at(right * 300 / 25.4, down * 300 / 25.4) > 0.5; };
+  CHECK((dark(10, 5) && !dark(17, 5))); // a line, and none to the outline
+  CHECK((dark(25, 5) && dark(30, 10) && dark(25, 15) && dark(20, 10) && !dark(25, 10))); // closed, and empty inside
+  CHECK((dark(10, 25) && !dark(10, 25.8) && dark(45, 25.8) && !dark(27, 25)));           // two pens
+  CHECK((dark(48, 8) && !dark(42, 13)));
+}
+
 TEST_CASE("lines and arcs lie where they are drawn") {
   Canvas canvas(small_sheet);
   canvas.frame({mm(10), mm(8), mm(40), mm(20)}, {mm(0.5)});

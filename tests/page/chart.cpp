@@ -71,6 +71,11 @@ std::vector<std::string> crossed_in(const Canvas& canvas) {
 
 Length middle_of(const page::Box& box) { return box.top + 0.5 * box.height; }
 
+bool is_sign(const std::string& text) {
+  const auto all = {ChartSign::highest, ChartSign::lowest, ChartSign::too_fast, ChartSign::cross, ChartSign::dash};
+  return std::any_of(all.begin(), all.end(), [&](ChartSign sign) { return text == sign_letter(sign); });
+}
+
 std::string joined_text(const Canvas& canvas, int sheet) {
   std::string all;
   for (const auto& text : canvas.texts())
@@ -142,7 +147,7 @@ TEST_CASE("chart: every number stands in the row and the column where the record
     std::vector<const TextDrawn*> rows;
     std::vector<const TextDrawn*> rest;
     for (const auto& text : canvas.texts()) {
-      if (text.sheet != sheet || std::abs(in_mm(text.height) - high) > 1e-6) continue;
+      if (text.sheet != sheet || std::abs(in_mm(text.height) - high) > 1e-6 || is_sign(text.text)) continue;
       // Row headings stand at the left edge, column headings over the first row.
       if (text.ink.left < mm(10 + 0.6 * high) && sizes.contains(text.text))
         rows.push_back(&text);
@@ -245,6 +250,11 @@ TEST_CASE("chart: the letters are no wider than the sheets were counted with, an
     const Length plain = canvas.width_of(text.text, {text.height});
     const Length heavy = canvas.width_of(text.text, {text.height, page::Weight::bold});
     const Length taken = text_width(text.text, text.height);
+    if (is_sign(text.text)) {
+      INFO(test::shown(text));
+      CHECK(heavy <= sign_width * text.height);
+      continue;
+    }
     INFO(test::shown(text) << " plain " << in_mm(plain) << " bold " << in_mm(heavy) << " taken " << in_mm(taken));
     CHECK(plain <= taken);
     CHECK(plain >= 0.9 * taken);
@@ -254,37 +264,80 @@ TEST_CASE("chart: the letters are no wider than the sheets were counted with, an
   }
 }
 
-TEST_CASE("chart: signs differ in shape: two strokes crossed, a triangle that is empty, one that is full") {
-  const std::string line = "chart --machine pillar --materials 304,416,C752 --sizes 1/16,3/8";
-  const auto document = document_of(line, {"chart", "a4", "inch"});
-  const Canvas canvas = page::draw(document);
-  const double high = 10;
-  const auto slanted = [&](const page::LineDrawn& one) {
-    return one.from.right != one.to.right && one.from.down != one.to.down && in_mm(one.width) > 0.05 * high;
-  };
-  // 304 at 3/8 alone has no step slow enough: the two strokes of its cross, half again as heavy as a triangle's.
-  const auto strokes = std::count_if(canvas.lines().begin(), canvas.lines().end(), [&](const page::LineDrawn& one) {
-    return slanted(one) && in_mm(one.width) > 0.1 * high;
-  });
-  CHECK(strokes == 2);
+TEST_CASE("chart: signs differ in shape: a triangle on its foot or its tip, empty or full, and two strokes crossed") {
+  const Canvas canvas = drawn("chart --machine pillar --materials 304,416,C752 --sizes 1/16,3/8");
+  const double high = 10; // of the numbers, read from 2 m
   const Folder folder;
   const auto pixels =
-      test::pdf_pixels(folder, folder.write("a.pdf", canvas.picture(page::PictureKind::pdf, {"t", ""})), 1, 100);
-  const double dots = 100 / 25.4;
-  const auto dark_behind = [&](const TextDrawn& text) {
-    const double right = in_mm(text.ink.left) + in_mm(canvas.width_of(text.text, {text.height, page::Weight::bold}));
-    const double centre = right + (0.15 + 0.5 * 0.55) * high;
-    return pixels.dark_at(centre * dots, (in_mm(text.ink.bottom()) - (text.text == "5" ? 0.38 : 0.55) * high) * dots);
-  };
-  std::size_t empty = 0;
-  std::size_t full = 0;
+      test::pdf_pixels(folder, folder.write("a.pdf", canvas.picture(page::PictureKind::pdf, {"t", ""})), 1, 200);
+  const double dots = 200 / 25.4;
+  std::map<std::string, std::size_t> seen;
   for (const auto& text : canvas.texts()) {
-    if (std::abs(in_mm(text.height) - high) > 1e-6 || (text.text != "5" && text.text != "1")) continue;
-    (dark_behind(text) > 0.8 ? full : empty) += 1;
+    if (!is_sign(text.text) || in_mm(text.height) < 5) continue;
+    INFO(test::shown(text));
+    ++seen[text.text];
+    // Beside a number six tenths as high, and as high where it stands alone.
+    CHECK_THAT(in_mm(text.height), WithinAbs(text.text == "\u2716" ? high : 0.6 * high, 1e-9));
+    const page::Box& ink = text.ink;
+    const auto dark_at = [&](double across, double down) {
+      return pixels.dark_at((in_mm(ink.left) + across * in_mm(ink.width)) * dots,
+                            (in_mm(ink.top) + down * in_mm(ink.height)) * dots) > 0.5;
+    };
+    const bool middle = dark_at(0.5, 0.5);
+    const bool upper_left = dark_at(0.15, 0.2);
+    const bool foot = dark_at(0.5, 0.96);
+    if (text.text == "\u25b3") CHECK((!middle && !upper_left && foot)); // its side begins lower
+    if (text.text == "\u25bd") CHECK((!middle && !dark_at(0.15, 0.8) && dark_at(0.5, 0.04)));
+    if (text.text == "\u25bc") CHECK((middle && !dark_at(0.15, 0.8) && dark_at(0.5, 0.04)));
+    if (text.text == "\u2716") CHECK((middle && upper_left && !foot && !dark_at(0.5, 0.04)));
   }
-  // Three of 1/16 at the highest step, 416 at 3/8 at the lowest: empty. C752 at 3/8 is faster than wanted: full.
-  CHECK(empty == 4);
-  CHECK(full == 1);
+  // 1/16 in three metals at the highest step, 3/8 in 416 at the lowest; C752 there is faster than wanted, 304 has none.
+  CHECK(seen == std::map<std::string, std::size_t>{{"\u25b3", 3}, {"\u25bd", 1}, {"\u25bc", 1}, {"\u2716", 1}});
+}
+
+TEST_CASE("chart: where it saves a sheet, the small print of a cell is the speed wanted and letters for the rest") {
+  const std::string line = "chart --machine pillar --materials 416,304,C360,C752,1084";
+  const Json record = answer_of(line);
+  const ChartSheet sheet = chart_sheet(document_of(line, {"chart", "a4", "inch"}).answer);
+  REQUIRE(sheet.brief);
+  const Canvas canvas = drawn(line);
+  std::multiset<std::string> small;
+  for (const auto& text : canvas.texts()) small.insert(text.text);
+  std::map<std::string, std::size_t> wanted;
+  for (const auto& row : record["found"]["cells"])
+    for (const auto& cell : row) {
+      const double speed = cell["wanted_spindle_speed"]["value"];
+      const auto& marks = cell["marks"];
+      const bool memory = std::find(marks.begin(), marks.end(), "memory") != marks.end();
+      ++wanted[print_spindle_speed(rev_per_min(speed)) + (memory ? "*" : "")];
+    }
+  for (const auto& [text, times] : wanted) {
+    INFO(text);
+    CHECK(small.count(text) == times);
+  }
+  for (int number = 0; number < sheet.table_sheets; ++number) {
+    const std::string all = joined_text(canvas, number);
+    CHECK(all.find("step 1 is 620, 2 1100, 3 1720, 4 2340, 5 3100 rev/min") != std::string::npos);
+    CHECK(all.find("* the figure is from memory") != std::string::npos);
+    CHECK(all.find("wants ") == std::string::npos);
+  }
+}
+
+TEST_CASE("chart: thirty metals by forty sizes go on one sheet of a3 that is read from 40 cm") {
+  std::string sizes;
+  for (int i = 0; i < 40; ++i)
+    sizes += (i == 0 ? "" : ",") + std::to_string(1 + i / 4) + "." + std::to_string(1 + i % 4 * 2) + "mm";
+  const std::string line =
+      "chart --machine pillar --paper a3 --read-from 0.4m --materials "
+      "303,304,316,410,416,420,440C,17-4PH,C260,C353,C360,C385,C752,C757,C770,C792,1018,12L14,1045,1075,1084,1095,O1,"
+      "A2,D2,W1,6061,2024,C110,C510 --sizes " +
+      sizes;
+  const auto document = document_of(line, {"chart", "a3", "inch"});
+  CHECK(chart_sheet(document.answer).table_sheets == 1);
+  const Canvas canvas = page::draw(document);
+  test::hold_boxes(canvas, small_print);
+  CHECK(crossed_in(canvas) == std::vector<std::string>{});
+  CHECK(canvas.sheets() == 2); // cautions and sources on the second
 }
 
 TEST_CASE("chart as PDF, SVG and PNG: each opens, and each shows the same") {

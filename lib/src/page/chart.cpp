@@ -15,6 +15,12 @@ constexpr double highest_stretch = 1.7;
 constexpr Pen hairline{mm(0.2), 0.45};
 constexpr Pen rule{mm(0.7)};
 
+/// A part of the table, and how it lies on its sheets.
+struct Part {
+  const ChartPart& says;
+  const ChartLayout& lies;
+};
+
 /// Some of the cells of a part: those of one sheet.
 struct Piece {
   std::size_t first_row;
@@ -29,7 +35,7 @@ public:
       : document_(document), sheet_(chart_sheet(document.answer)), canvas_({sheet_.width, sheet_.height}) {}
 
   Canvas draw() {
-    for (const auto& part : sheet_.parts) draw_part(part);
+    for (std::size_t i = 0; i < sheet_.layouts.size(); ++i) draw_part({sheet_.table.parts[i], sheet_.layouts[i]});
     draw_notes();
     return std::move(canvas_);
   }
@@ -47,66 +53,57 @@ private:
     ++number_;
   }
 
-  void draw_part(const ChartPart& part) {
-    const auto rows = static_cast<std::size_t>(part.grid.rows);
-    const auto columns = static_cast<std::size_t>(part.grid.columns);
-    for (std::size_t row = 0; row < part.rows.size(); row += rows)
-      for (std::size_t column = 0; column < sheet_.columns.size(); column += columns)
-        draw_sheet(part, {row, std::min(row + rows, part.rows.size()), column,
-                          std::min(column + columns, sheet_.columns.size())});
+  void draw_part(const Part& part) {
+    const auto rows = static_cast<std::size_t>(part.lies.grid.rows);
+    const auto columns = static_cast<std::size_t>(part.lies.grid.columns);
+    for (std::size_t row = 0; row < part.says.rows.size(); row += rows)
+      for (std::size_t column = 0; column < sheet_.table.columns.size(); column += columns)
+        draw_sheet(part, {row, std::min(row + rows, part.says.rows.size()), column,
+                          std::min(column + columns, sheet_.table.columns.size())});
   }
 
-  void draw_sheet(const ChartPart& part, const Piece& piece) {
+  void draw_sheet(const Part& part, const Piece& piece) {
     next_sheet();
     title(part);
-    const Length room = table_width() - part.row_head;
-    column_ = std::min(room / part.grid.columns, widest_stretch * part.column);
-    const Length top = paper_margin + sheet_.title;
-    const Length rows_at = top + part.heading;
+    const ChartLayout& lies = part.lies;
+    column_ = std::min((table_width() - lies.row_head) / lies.grid.columns, widest_stretch * lies.column);
+    const Length top = paper_margin + lies.title;
+    const Length rows_at = top + lies.heading;
     const Length foot_at = sheet_.height - paper_margin - foot_height(sheet_.foot.size());
-    row_ = std::min((foot_at - rows_at) / part.grid.rows, highest_stretch * part.row);
+    row_ = std::min((foot_at - rows_at) / lies.grid.rows, highest_stretch * lies.row);
     headings(part, piece, top);
     for (std::size_t i = piece.first_row; i < piece.end_row; ++i) {
       const Length at = rows_at + static_cast<double>(i - piece.first_row) * row_;
-      row_heading(part.rows[i], at);
+      row_heading(part.says.rows[i], at);
       for (std::size_t k = piece.first_column; k < piece.end_column; ++k)
-        cell(part, part.cells[i][k], {column_left(part, piece, k) + margin(), at, column_, row_});
+        cell(part.lies, part.says.cells[i][k], {column_left(part, piece, k) + margin(), at, column_, row_});
     }
     foot(sheet_.foot);
-    // Behind the letters, so that those go to the drawing library together.
-    for (const auto& [which, at, letters] : signs_) sign(which, at, letters);
-    signs_.clear();
     rules(part, piece, top, rows_at);
   }
 
-  [[nodiscard]] Length column_left(const ChartPart& part, const Piece& piece, std::size_t column) const {
-    return left() + part.row_head + static_cast<double>(column - piece.first_column) * column_;
+  [[nodiscard]] Length column_left(const Part& part, const Piece& piece, std::size_t column) const {
+    return left() + part.lies.row_head + static_cast<double>(column - piece.first_column) * column_;
   }
-  [[nodiscard]] Length table_right(const ChartPart& part, const Piece& piece) const {
+  [[nodiscard]] Length table_right(const Part& part, const Piece& piece) const {
     return column_left(part, piece, piece.end_column);
   }
 
   /// The tool's name, and what it is and runs on in small print behind it.
-  void title(const ChartPart& part) {
+  void title(const Part& part) {
     const Length foot = paper_margin + sheet_.letters;
-    const Box name = canvas_.letters({left(), foot}, part.title, large(Weight::bold));
-    const Length at = name.right() + 0.6 * sheet_.letters;
-    Lettering about = small();
-    for (const auto& line : part.about) {
-      const Length width = canvas_.width_of(line, about);
-      if (width > right() - at) about.height = std::max(small_print, about.height * ((right() - at) / width));
+    const Box name = canvas_.letters({left(), foot}, part.says.title, large(Weight::bold));
+    const ChartAbout& about = part.lies.about;
+    Length down = foot - sheet_.letters + about.letters;
+    for (const auto& line : about.lines) {
+      canvas_.letters({name.right() + about_gap * sheet_.letters, down}, line, {about.letters});
+      down = down + line_pitch * about.letters;
     }
-    Length down = foot - sheet_.letters + about.height;
-    for (const auto& line : part.about)
-      for (const auto& piece : canvas_.broken(line, about, right() - at)) {
-        canvas_.letters({at, down}, piece, about);
-        down = down + line_pitch * about.height;
-      }
   }
 
-  void headings(const ChartPart& part, const Piece& piece, Length top) {
+  void headings(const Part& part, const Piece& piece, Length top) {
     for (std::size_t k = piece.first_column; k < piece.end_column; ++k) {
-      const ChartHeading& heading = sheet_.columns[k];
+      const ChartHeading& heading = sheet_.table.columns[k];
       const Length at = column_left(part, piece, k) + margin();
       Length down = top + margin() + sheet_.letters;
       for (const auto& line : heading.lines) {
@@ -115,8 +112,8 @@ private:
       }
       stacked(heading.small, at, down - 1.35 * sheet_.letters + foot_under());
     }
-    stacked(part.corner, left() + margin(),
-            top + part.heading - margin() - height_of(part.corner.size()) + sheet_.small);
+    const auto& corner = part.lies.corner;
+    stacked(corner, left() + margin(), top + part.lies.heading - margin() - height_of(corner.size()) + sheet_.small);
   }
 
   /// Lines of small print, the foot of the first at \p down.
@@ -145,79 +142,27 @@ private:
     stacked(heading.small, left() + margin(), foot + foot_under());
   }
 
-  void cell(const ChartPart& part, const ChartCell& cell, const Box& box) {
+  void cell(const ChartLayout& lies, const ChartCell& cell, const Box& box) {
     // As high for every cell, so that the numbers of a row stand on one line.
-    const Length under = sheet_.beside ? mm(0) : height_under(drawn_of(part).lines);
+    const Length under = sheet_.beside ? mm(0) : height_under(lies.lines);
     const Length foot = box.top + 0.5 * (box.height - sheet_.letters - under) + sheet_.letters;
-    Length at = box.left;
-    if (!cell.lead.empty()) {
-      canvas_.letters({at, foot}, cell.lead, large(Weight::bold));
-      at = at + canvas_.width_of(cell.lead, large(Weight::bold)) + sign_gap * sheet_.letters;
+    if (cell.lead.empty()) {
+      canvas_.letters({box.left, foot}, sign_letter(cell.sign), large(Weight::bold));
+    } else {
+      canvas_.letters({box.left, foot}, cell.lead, large(Weight::bold));
+      const Length beside = canvas_.width_of(cell.lead, large(Weight::bold)) + sign_gap * sheet_.letters;
+      if (cell.sign != ChartSign::none)
+        canvas_.letters({box.left + beside, foot}, sign_letter(cell.sign), {sign_height(sheet_.letters), Weight::bold});
     }
-    signs_.push_back({cell.sign, {at, foot}, sheet_.letters});
+    const auto& small = sheet_.small_of(cell);
     if (sheet_.beside)
-      stacked(cell.small, box.left + drawn_of(part).lead + margin(),
-              box.top + 0.5 * (box.height - height_of(cell.small.size())) + sheet_.small);
+      stacked(small, box.left + lies.lead + margin(),
+              box.top + 0.5 * (box.height - height_of(small.size())) + sheet_.small);
     else
-      stacked(cell.small, box.left, foot + foot_under());
+      stacked(small, box.left, foot + foot_under());
   }
 
-  /// What the cells of a part come to as they are drawn.
-  struct Drawn {
-    Length lead;       // the widest number with its sign
-    std::size_t lines; // most lines of small print
-  };
-
-  const Drawn& drawn_of(const ChartPart& part) {
-    if (measured_ == &part) return drawn_;
-    measured_ = &part;
-    drawn_ = {};
-    for (const auto& row : part.cells)
-      for (const auto& cell : row) {
-        drawn_.lead = std::max(drawn_.lead, lead_of(cell));
-        drawn_.lines = std::max(drawn_.lines, cell.small.size());
-      }
-    return drawn_;
-  }
-
-  [[nodiscard]] Length lead_of(const ChartCell& cell) const {
-    const bool signed_ = cell.sign != ChartSign::none;
-    if (cell.lead.empty()) return signed_ ? sheet_.letters : mm(0);
-    return canvas_.width_of(cell.lead, large(Weight::bold)) +
-           (signed_ ? (sign_gap + sign_width) * sheet_.letters : mm(0));
-  }
-
-  /// A sign on the foot of letters of that height.
-  void sign(ChartSign sign, Spot at, Length letters) {
-    const Length width = sign_width * letters;
-    const Length low = at.down - 0.2 * letters;
-    const Length high = low - 0.52 * letters;
-    const Pen pen{0.07 * letters};
-    const Spot middle{at.right + 0.5 * width, high};
-    switch (sign) {
-    case ChartSign::none: break;
-    case ChartSign::highest: canvas_.outline({{at.right, low}, {at.right + width, low}, middle}, pen); break;
-    case ChartSign::lowest:
-      canvas_.outline({{at.right, high}, {at.right + width, high}, {middle.right, low}}, pen);
-      break;
-    case ChartSign::too_fast: canvas_.fill({{at.right, high}, {at.right + width, high}, {middle.right, low}}, 0); break;
-    case ChartSign::cross: {
-      const Pen heavy{0.12 * letters};
-      const Length top = at.down - 0.85 * letters;
-      const Length foot = at.down - 0.1 * letters;
-      canvas_.line({at.right, top}, {at.right + 0.75 * letters, foot}, heavy);
-      canvas_.line({at.right, foot}, {at.right + 0.75 * letters, top}, heavy);
-      break;
-    }
-    case ChartSign::dash: {
-      const Length down = at.down - 0.45 * letters;
-      canvas_.line({at.right, down}, {at.right + 0.75 * letters, down}, {0.1 * letters});
-      break;
-    }
-    }
-  }
-
-  void rules(const ChartPart& part, const Piece& piece, Length top, Length rows_at) {
+  void rules(const Part& part, const Piece& piece, Length top, Length rows_at) {
     const Length end = rows_at + static_cast<double>(piece.end_row - piece.first_row) * row_;
     for (std::size_t i = piece.first_row; i < piece.end_row; ++i) {
       const Length foot = rows_at + static_cast<double>(i - piece.first_row + 1) * row_;
@@ -235,7 +180,7 @@ private:
   void print(const std::vector<ChartLine>& lines, std::size_t from, std::size_t to, Length down, Length letters) {
     for (std::size_t i = from; i < to; ++i) {
       const bool signed_ = lines[i].sign != ChartSign::none;
-      if (signed_) signs_.push_back({lines[i].sign, {left(), down}, 1.3 * letters});
+      if (signed_) canvas_.letters({left(), down}, sign_letter(lines[i].sign), {letters, Weight::bold});
       canvas_.letters({left() + (signed_ ? 2.0 * letters : mm(0)), down}, lines[i].text,
                       {letters, lines[i].heavy ? Weight::bold : Weight::plain});
       down = down + line_pitch * letters;
@@ -247,18 +192,12 @@ private:
     const Length top = sheet_.height - paper_margin - foot_height(lines.size()) + small_print;
     print(lines, 0, lines.size(), top + line_pitch * small_print, small_print);
     const Length down = top + line_pitch * static_cast<double>(lines.size() + 1) * small_print;
-    const int cells = sheet_.pages - notes_sheets();
     std::string left_words = document_.page.date + "   " + document_.page.maker;
-    if (notes_sheets() > 0 && number_ <= cells)
-      left_words += "   more cautions, and the sources: page " + std::to_string(cells + 1);
+    if (!sheet_.notes.empty() && number_ <= sheet_.table_sheets)
+      left_words += "   more cautions, and the sources: page " + std::to_string(sheet_.table_sheets + 1);
     canvas_.letters({left(), down}, left_words, {small_print});
     canvas_.letters({right(), down}, "page " + std::to_string(number_) + " of " + std::to_string(sheet_.pages),
                     {small_print, Weight::bold}, {Across::right});
-  }
-
-  [[nodiscard]] int notes_sheets() const {
-    const auto lines = static_cast<int>(sheet_.notes.size());
-    return lines == 0 ? 0 : (lines + sheet_.notes_a_sheet - 1) / sheet_.notes_a_sheet;
   }
 
   void draw_notes() {
@@ -275,16 +214,8 @@ private:
   ChartSheet sheet_;
   Canvas canvas_;
   int number_ = 0; // of the sheet being drawn, from 1
-  struct SignAt {
-    ChartSign sign;
-    Spot at;
-    Length letters;
-  };
-  std::vector<SignAt> signs_; // yet to be drawn on this sheet
   Length column_{};
   Length row_{};
-  const ChartPart* measured_ = nullptr;
-  Drawn drawn_{};
 };
 
 } // namespace

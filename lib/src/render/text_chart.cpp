@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <array>
-#include <map>
 #include <set>
 
 #include <quillside/job/chart_sheet.hpp>
@@ -24,29 +23,29 @@ const Values& list_of(const Answer& answer, const char* name) {
 
 const Members& members_of(const Value& value) { return std::get<Members>(value.held); }
 
-/// A mark of a cell, the letter that stands for it behind the number, and what it means.
-struct Mark {
-  std::string_view name;
-  char letter;
-  std::string_view meaning;
-};
-constexpr std::array<Mark, 10> marks{
-    {{"memory", '*', "from memory: nobody read the page of this figure"},
-     {"derived", 'd', "follows by a stated rule from another row"},
-     {"practice", 'p', "common practice, no source"},
-     {"demo", 'i', "invented for the demo"},
-     {"highest", '^', "the highest the machine gives: the metal would bear more"},
+constexpr std::array<ChartMark, 6> marks_of_machine{
+    {{"highest", '^', "the highest the machine gives: the metal would bear more"},
      {"lowest", 'v', "the lowest the machine gives"},
-     {"back off", '!', "BACK OFF: faster than wanted, or too much for drill or machine; the ask alone says which"},
+     {"back off", back_off_letter,
+      "BACK OFF: faster than wanted, or too much for drill or machine; the ask alone says which"},
      {"no step", 'x', "DO NOT: too fast even at the lowest the machine gives"},
      {"do not", 'X', "DO NOT"},
      {"none", '-', "no table has a figure"}}};
+
+/// In the order in which they are explained.
+constexpr auto marks = [] {
+  std::array<ChartMark, standing_marks.size() + marks_of_machine.size()> all{};
+  std::copy(marks_of_machine.begin(), marks_of_machine.end(),
+            std::copy(standing_marks.begin(), standing_marks.end(), all.begin()));
+  return all;
+}();
 
 std::string letters_of(const Members& cell, std::set<std::string_view>& used) {
   std::string letters;
   for (const auto& one : std::get<Values>(find(cell, "marks")->held)) {
     const auto& name = std::get<std::string>(one.held);
-    const auto* mark = std::find_if(marks.begin(), marks.end(), [&](const Mark& known) { return known.name == name; });
+    const auto* mark =
+        std::find_if(marks.begin(), marks.end(), [&](const ChartMark& known) { return known.name == name; });
     if (mark == marks.end()) continue;
     letters += mark->letter;
     used.insert(mark->name);
@@ -57,8 +56,7 @@ std::string letters_of(const Members& cell, std::set<std::string_view>& used) {
 /// "2 (1630)*": what to set, what was wanted, the marks.
 std::string cell_text(const ChartCell& shown, const Members& cell, std::set<std::string_view>& used) {
   std::string text = shown.lead;
-  for (const auto& small : shown.small)
-    if (small.starts_with("wants ")) text += (text.empty() ? "(" : " (") + small.substr(6) + ")";
+  if (!shown.wanted.empty()) text += (text.empty() ? "(" : " (") + shown.wanted + ")";
   return text + letters_of(cell, used);
 }
 
@@ -69,7 +67,7 @@ void fill_to(std::string& line, std::size_t width) {
 /// The table of one tool, in blocks of as many columns as a line holds.
 class Block {
 public:
-  Block(const Answer& answer, const ChartSheet& sheet) : answer_(answer), sheet_(sheet) {}
+  explicit Block(const Answer& answer) : answer_(answer) {}
 
   void add(const ChartPart& part, std::size_t first_row, std::vector<PageLine>& lines) {
     const Values& columns = list_of(answer_, "columns");
@@ -84,7 +82,6 @@ public:
       for (const auto& cell : line) width = std::max(width, cell.size());
       cells.push_back(std::move(line));
       head = std::max(head, part.rows[i].lines.front().size());
-      note_steps(part, i, row);
     }
     for (const auto& column : columns) width = std::max(width, heading_of(members_of(column)).size());
     head += between + 1;
@@ -98,7 +95,7 @@ public:
         lines.push_back(
             line_of(head, width, part.rows[i].lines.front(), from, to, [&](std::size_t k) { return cells[i][k]; }));
     }
-    add_steps(lines);
+    add_steps(part, lines);
   }
 
   void add_legend(std::vector<PageLine>& lines) const {
@@ -128,33 +125,21 @@ private:
     return in_columns(std::move(line), std::move(cells));
   }
 
-  void note_steps(const ChartPart& part, std::size_t i, const Values& row) {
-    for (std::size_t k = 0; k < row.size(); ++k) {
-      const Measure* speed = find_measure(members_of(row[k]), "spindle_speed");
-      const std::string step = find_word(members_of(row[k]), "step");
-      if (speed != nullptr && !step.empty()) steps_[speed->value] = step + " is " + part.cells[i][k].small.front();
-    }
-  }
-
-  void add_steps(std::vector<PageLine>& lines) {
+  static void add_steps(const ChartPart& part, std::vector<PageLine>& lines) {
     std::string line;
-    for (const auto& [speed, text] : steps_) line += (line.empty() ? "step " : ", ") + text;
+    for (const auto& [name, speed] : part.steps) line += (line.empty() ? "step " : ", ") + name + " is " + speed;
     if (!line.empty()) lines.push_back(line + " rev/min");
-    steps_.clear();
   }
 
   const Answer& answer_;
-  const ChartSheet& sheet_;
   std::set<std::string_view> used_;
-  std::map<double, std::string> steps_;
 };
 
 std::string title_of(const ChartPart& part) {
-  const bool steps = part.corner.front().starts_with("step");
-  return part.title + "  " + part.about[0] + "; " + part.about[1] +
-         (part.about[1].starts_with("no machine") ? ""
-          : steps                                 ? ": the step to set (rev/min wanted)"
-                                                  : ": rev/min to set (wanted)");
+  const std::string machine = part.machine.empty() ? "no machine named: the speed wanted, rev/min"
+                              : part.steps.empty() ? part.machine + ": rev/min to set (wanted)"
+                                                   : part.machine + ": the step to set (rev/min wanted)";
+  return part.title + "  " + part.cutter + "; " + machine;
 }
 
 std::string sheets_of(const Answer& answer, const ChartSheet& sheet) {
@@ -171,9 +156,9 @@ std::string sheets_of(const Answer& answer, const ChartSheet& sheet) {
 Page page_of_chart(const Answer& answer, const TextStyle&) {
   Page page;
   const ChartSheet sheet = chart_sheet(answer);
-  Block block(answer, sheet);
+  Block block(answer);
   std::size_t row = 0;
-  for (const auto& part : sheet.parts) {
+  for (const auto& part : sheet.table.parts) {
     if (page.first.empty())
       page.first = title_of(part);
     else
@@ -183,7 +168,7 @@ Page page_of_chart(const Answer& answer, const TextStyle&) {
   }
   page.lines.emplace_back("");
   block.add_legend(page.lines);
-  for (const auto& reason : sheet.reasons) page.lines.push_back(reason);
+  for (const auto& reason : chart_reasons(answer)) page.lines.push_back(reason);
   page.lines.push_back(sheets_of(answer, sheet));
   return page;
 }

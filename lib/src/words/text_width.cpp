@@ -36,17 +36,19 @@ Length text_width(std::string_view text, Length height) {
 std::vector<std::string> broken_to(std::string_view text, LineRoom line) {
   std::vector<std::string> lines;
   std::string last;
+  Length wide{};
+  const Length blank_wide = text_width(" ", line.height);
   while (!text.empty()) {
     const auto blank = std::min(text.find(' '), text.size());
-    const std::string word(text.substr(0, blank));
+    const std::string_view word = text.substr(0, blank);
     text.remove_prefix(std::min(blank + 1, text.size()));
-    const std::string longer = last.empty() ? word : last + " " + word;
-    if (!last.empty() && text_width(longer, line.height) > line.width) {
-      lines.push_back(last);
-      last = word;
-    } else {
-      last = longer;
+    const Length word_wide = text_width(word, line.height);
+    if (!last.empty() && wide + blank_wide + word_wide > line.width) {
+      lines.push_back(std::move(last));
+      last.clear();
     }
+    wide = last.empty() ? word_wide : wide + blank_wide + word_wide;
+    last += last.empty() ? std::string(word) : " " + std::string(word);
   }
   if (!last.empty()) lines.push_back(last);
   return lines;

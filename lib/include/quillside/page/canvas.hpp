@@ -53,6 +53,8 @@ struct Pen {
   Length width = mm(0.25);
   double grey = 0; // 0 black to 1 white
   bool dashed = false;
+
+  bool operator==(const Pen&) const = default;
 };
 
 /// A text as it stands: the box of its ink, a turned one's the upright box round it.

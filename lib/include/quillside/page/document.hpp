@@ -4,7 +4,8 @@
 //   {"answer": RECORD, "more": [RECORD...], "text": [{"part","text","cells","number"}...],
 //    "page": {"kind","as","paper","units","title","asked","date","maker","read_from_mm"}}
 //
-// RECORD is an answer as render/json writes it. `more`, `read_from_mm`, `cells` and `number` may be absent.
+// RECORD is an answer as render/json writes it. `more`, `text` (a chart needs none), `read_from_mm`, `cells` and
+// `number` may be absent.
 
 #include <optional>
 #include <string>

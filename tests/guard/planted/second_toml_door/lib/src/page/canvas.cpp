@@ -1,3 +1,3 @@
 #include <pango/pangocairo.h>
 
-#include <nlohmann/json.hpp>
+#include <simdjson.h>
