@@ -387,6 +387,25 @@ TEST_CASE("every drill gets a cone that swings free and clears its heel, from de
   CHECK(cones == 33);
 }
 
+TEST_CASE("a cone that is taken stands as fixtures do, its foot in front of the wheel, on thin drills as on thick") {
+  // The half angles of the suggested cones run from 25 to 50 (judgement, no source); 20 is taken as the least.
+  for (const char* size : {"0.5mm", "no60", "1mm", "1/16", "3/32", "1/8", "3/16", "1/4", "3/8", "1/2"})
+    for (const char* material : {"303", "C360", "1084", "C752", "D2"}) {
+      const Json answer = answer_of(std::string("grind ") + size + " " + material + " --way cone");
+      INFO(size << " " << material);
+      REQUIRE(answer["verdict"] == "go");
+      const Json& cone = answer["set"]["cone"];
+      CHECK(value_of(cone, "cone_half_angle") >= 20);
+      CHECK(value_of(cone, "cone_half_angle") <= 50);
+      CHECK(value_of(cone, "axis_distance") > 0);
+      CHECK_FALSE(test::has_caution(answer, "grind-foot-in-wheel"));
+    }
+  // Nearly as wide as the point, the cone of a thick web has its foot behind the face.
+  const Json wide = answer_of("grind no60 303 --way cone --cone-half-angle 67");
+  CHECK(value_of(wide["set"]["cone"], "axis_distance") < 0);
+  CHECK(test::has_caution(wide, "grind-foot-in-wheel"));
+}
+
 TEST_CASE("a cone whose swing would reach the other lip is refused, with a half angle that would do") {
   // The swings of the model are held against a wheel turned in steps in tests/published/cone_flank.cpp.
   const std::string drill = "grind 12.7mm --web 1.8mm --angle 90 --relief 12 --chisel 120 --land 80";

@@ -45,6 +45,7 @@ const std::vector<std::string>& every_hold() {
                                             "grind 1/2 1018 --way cone --cone-half-angle 40",
                                             "grind 1in 1018 --way cone",
                                             "grind no60 303 --way cone",
+                                            "grind no60 303 --way cone --cone-half-angle 67",
                                             "grind 10mm C360 --way cone --angle 90 --relief 12 --chisel 135"};
   return all;
 }
@@ -363,7 +364,7 @@ TEST_CASE("which lip lies uppermost and which way it is rolled: by turning the d
 TEST_CASE("a fixture's lines: wheel, pivot and drill at the record's angles and distances, by ink and as drawn") {
   const auto& line = GENERATE(as<std::string>{}, "grind 1/2 1018 --way cone", "grind 1/4 1018 --way cone",
                               "grind 10mm C360 --way cone --angle 90 --relief 12 --chisel 135",
-                              "grind no60 303 --way cone"); // whose foot lies in the wheel
+                              "grind no60 303 --way cone --cone-half-angle 67"); // whose foot lies in the wheel
   INFO(line);
   const auto [card, record] = picture_of(line);
   const Json cone = record["set"]["cone"];

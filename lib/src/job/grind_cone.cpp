@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <stdexcept>
 
 #include <quillside/model/cone_flank.hpp>
@@ -41,25 +42,53 @@ template <class Make> std::optional<ConeFlank> sound(Angle land, const Make& mak
   return std::nullopt;
 }
 
+/// Half angles of a cone: how a pivot stands to the face of its wheel.
+struct HalfAngles {
+  Angle least;
+  Angle most;
+};
+
 /// The heel drops this much over that of a uniform relief; more only weakens it. 1.0 to 1.5 is suggested, the others
 /// are for points where none of those swings free.
 constexpr std::array<double, 8> heel_drops{1.25, 1.1, 1.4, 1.0, 1.5, 1.75, 2.0, 2.5};
 
-/// A cone of any half angle that would do, the one nearest to \p near first.
-std::optional<ConeFlank> any_sound(const WantedPoint& wanted, Angle land, Angle near) {
-  std::optional<ConeFlank> nearest;
-  const auto away = [&](Angle half) { return std::max(half - near, near - half); };
-  for (double half = 5; degrees(half) < wanted.point.included / 2.0; half += 0.5) {
-    const auto flank = sound(land, [&] { return cone_of_half_angle(wanted, degrees(half)); });
-    if (flank && (!nearest || away(flank->cone_half_angle) < away(nearest->cone_half_angle))) nearest = flank;
+/// A cone of any half angle that would do, the one that is best first.
+template <class Worse>
+std::optional<ConeFlank> best_sound(const WantedPoint& wanted, Angle land, const HalfAngles& among,
+                                    const Worse& worse) {
+  std::optional<ConeFlank> best;
+  for (Angle half = among.least; half <= among.most && half < wanted.point.included / 2.0; half = half + degrees(0.5)) {
+    const auto flank = sound(land, [&] { return cone_of_half_angle(wanted, half); });
+    if (flank && (!best || worse(*flank) < worse(*best))) best = flank;
   }
-  return nearest;
+  return best;
 }
 
-std::optional<ConeFlank> taken(const WantedPoint& wanted, Angle land) {
-  for (const double ratio : heel_drops)
-    if (const auto flank = sound(land, [&] { return cone_of_heel_drop(wanted, {land, ratio}); })) return flank;
-  return any_sound(wanted, land, wanted.point.included / 2.0);
+/// The one nearest to \p near.
+std::optional<ConeFlank> any_sound(const WantedPoint& wanted, Angle land, Angle near) {
+  return best_sound(wanted, land, {degrees(5), degrees(90)}, [near](const ConeFlank& flank) {
+    return std::max(flank.cone_half_angle - near, near - flank.cone_half_angle);
+  });
+}
+
+std::optional<ConeFlank> of_heel_drop(const WantedPoint& wanted, Angle land, const HalfAngles& among) {
+  for (const double ratio : heel_drops) {
+    const auto flank = sound(land, [&] { return cone_of_heel_drop(wanted, {land, ratio}); });
+    if (flank && flank->cone_half_angle >= among.least && flank->cone_half_angle <= among.most) return flank;
+  }
+  return std::nullopt;
+}
+
+/// A cone that a fixture is usually set for, by the drop of its heel. On a thick web, that of a small drill, no heel
+/// may drop so much: then the nearest to it.
+std::optional<ConeFlank> taken(const WantedPoint& wanted, Angle land, const HalfAngles& usual) {
+  if (const auto flank = of_heel_drop(wanted, land, usual)) return flank;
+  const auto from_usual_drop = [land](const ConeFlank& flank) {
+    return std::abs(heel_drop_ratio(flank, land) - heel_drops.front());
+  };
+  if (const auto flank = best_sound(wanted, land, usual, from_usual_drop)) return flank;
+  if (const auto flank = of_heel_drop(wanted, land, {degrees(0), degrees(90)})) return flank;
+  return any_sound(wanted, land, 0.5 * (usual.least + usual.most));
 }
 
 std::string half_angle_that_would_do(const WantedPoint& wanted, Angle land, Angle near) {
@@ -129,7 +158,8 @@ std::optional<ConeFlank> flank_of(GrindWork& work, const WantedPoint& wanted) {
                               half_angle_that_would_do(wanted, land, half->value) + " would do");
     }
   }
-  const auto flank = taken(wanted, land);
+  const auto usual = [&](const char* row) { return degrees(limit(work.tables.limits, row).ratio); };
+  const auto flank = taken(wanted, land, {usual("cone_half_least"), usual("cone_half_most")});
   if (!flank)
     refuse_wanted(work,
                   "no cone of relief " + deg(wanted.relief) + " with its chisel edge at " + deg(wanted.chisel_edge) +
@@ -152,6 +182,7 @@ void tell_fixture(GrindWork& work, const ConeFlank& flank, const Swing& swing) {
   work.answer.set(key::way, grinding_ways[static_cast<std::size_t>(GrindingWay::cone)]);
   work.answer.set(key::facets, std::vector<Value>{});
   work.answer.set(key::cone, std::move(cone));
+  if (setup.axis_distance < mm(0)) work.telling.flag("foot-in-wheel");
   work.telling.because_of_law("pivot axis to drill axis", cone_setup_law, measure(setup.axis_angle));
   work.telling.because_of_law("apex of the cone past the drill's axis", cone_inverse_law, measure(flank.apex_offset));
   work.telling.because_of_law("swing needed from the lip on", cone_swing_law, measure(swing.needed));
