@@ -7,7 +7,7 @@
 
 namespace quillside::test {
 
-/// What every small table needs: a source, two families, a grade, the cutters and the limits.
+/// What every small table needs: a source, two families, a grade, the cutters, the limits and two screws.
 inline const std::string ground = R"(
 [source.a]
 author = "A"
@@ -78,6 +78,19 @@ source = "a"
 [[hardness]]
 hb = 400
 hrc = 43
+source = "a"
+
+[[screw_thread]]
+key = "M2x0.4"
+screw = "M2"
+major = "2 mm"
+pitch = "0.4 mm"
+source = "a"
+[[screw_thread]]
+key = "M4x0.7"
+screw = "M4"
+major = "4 mm"
+pitch = "0.7 mm"
 source = "a"
 )";
 

@@ -104,6 +104,13 @@ const std::vector<Faulty>& faulty_files() {
       {"an unknown cutter",
        "[[drilling_speed]]\nmaterial = \"303\"\ncutter = \"carbid\"\nspeed = \"90 ft/min\"\nsource = \"own-bench\"\n",
        {{5, 1, "cutter 'carbid' is not known; 'carbide' is meant?", "hss"}}},
+      {"a hole of an unknown screw",
+       "[[clearance_hole]]\nscrew = \"M3.7\"\nnormal = \"4 mm\"\nsource = \"own-bench\"\n",
+       {{5, 1, "screw 'M3.7' is not known; 'M3.5' is meant?", "screw_thread"}}},
+      {"a head of an unknown screw",
+       "[[screw_head]]\nscrew = \"no14\"\nshape = \"flat\"\nheight = \"3 mm\"\ncone = \"90 deg\"\nsource = "
+       "\"own-bench\"\n",
+       {{5, 1, "screw 'no14' is not known", "screw_thread"}}},
       {"no such condition",
        "[[drilling_speed]]\nmaterial = \"303\"\ncondition = \"aneled\"\ncutter = \"hss\"\nspeed = \"90 ft/min\"\n"
        "source = \"own-bench\"\n",

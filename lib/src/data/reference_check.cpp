@@ -23,6 +23,7 @@ public:
       if (!row.layers.empty()) layered_.push_back(row.key);
     }
     for (const auto& row : storage.cutters) cutters_.push_back(row.key);
+    for (const auto& row : storage.screw_threads) screws_.push_back(row.screw);
     kinds(storage, [&](std::string_view, const auto& rows) {
       for (const auto& row : rows) check(row);
     });
@@ -42,6 +43,7 @@ private:
           add(row.place, "layer '" + std::string(layer) + "' is layered itself", "plain materials");
       }
     if constexpr (requires { row.cutter; }) named(row.place, "cutter", row.cutter, cutters_);
+    if constexpr (requires { row.screw; }) named(row.place, "screw", row.screw, screws_);
     if constexpr (requires { row.of; }) named(row.place, "cutter", row.of, cutters_);
   }
 
@@ -95,8 +97,9 @@ private:
     add(place,
         std::string(what) + " '" + std::string(word) + "' is not known" +
             (nearest ? "; '" + *nearest + "' is meant?" : ""),
-        what == "cutter" ? joined(known, ", ")
-                         : "the key of a " + std::string(what) + " in this file or one loaded before it");
+        what == "cutter"  ? joined(known, ", ")
+        : what == "screw" ? "the screw of a screw_thread in this file or one loaded before it"
+                          : "the key of a " + std::string(what) + " in this file or one loaded before it");
   }
 
   void add(const RowPlace& place, std::string what, std::string allowed) {
@@ -105,7 +108,7 @@ private:
 
   const std::vector<TableText>& checked_;
   std::vector<TableFault>& faults_;
-  std::vector<std::string_view> sources_, materials_, layered_, cutters_;
+  std::vector<std::string_view> sources_, materials_, layered_, cutters_, screws_;
 };
 
 } // namespace
