@@ -127,6 +127,39 @@ TEST_CASE("a row that names the condition but no hardness hides nothing: both ar
   CHECK(steps_from(hard, "mine") == std::vector<std::string>{"passed over"});
 }
 
+TEST_CASE(
+    "of rows that list metals the one that lists fewest answers, before one that lists none; among equals yours") {
+  const Folder folder;
+  const auto with_rows = [&](const std::string& rows, const std::string& line) {
+    return answer_of(line + " --tables " + quoted(folder.write("own.toml", source("mine") + rows)));
+  };
+  // The built-in fluid of C752 is for nickel silver and copper, the relief and the pecks of 303 for all stainless.
+  const std::string fluid = "[[fluid]]\nask = \"drill\"\nfluid = \"lamp oil\"\nsource = \"mine\"\n";
+  const auto fluid_for = [&](const std::string& metals, const std::string& material) {
+    return with_rows(fluid + "metal = [" + metals + "]\n", "drill 1/8 " + material)["set"]["fluid"];
+  };
+  const Json built_in = answer_of("drill 1/8 C752")["set"]["fluid"];
+  CHECK(fluid_for("\"nickel-silver\"", "C752") == "lamp oil");
+  CHECK(fluid_for("\"nickel-silver\", \"bronze\"", "C752") == "lamp oil");
+  CHECK(fluid_for("\"nickel-silver\", \"bronze\", \"brass\"", "C752") == built_in);
+  CHECK(with_rows(fluid, "drill 1/8 C752")["set"]["fluid"] == built_in);
+
+  const std::string relief =
+      "[[lip_relief]]\ndiameter = \"0.04 to 0.3 in\"\nrelief = \"9 deg\"\nsource = \"mine\"\nmetal = ";
+  const auto wanted = [&](const std::string& metals, const std::string& material) {
+    return value(with_rows(relief + metals + "\n", "drill 1/8 " + material)["found"]["wanted_relief"]);
+  };
+  CHECK_THAT(wanted("[\"austenitic-stainless\"]", "303"), WithinRel(9.0, 1e-12));
+  CHECK_THAT(wanted("[\"austenitic-stainless\"]", "416"),
+             WithinRel(value(answer_of("drill 1/8 416")["found"]["wanted_relief"]), 1e-12));
+  CHECK_THAT(wanted("[\"nickel-silver\"]", "C752"), WithinRel(9.0, 1e-12)); // no built-in row names it
+
+  const Json tapped = with_rows("[[thread_engagement]]\nmetal = [\"nickel-silver\"]\nengagement = \"50 to 60 %\"\n"
+                                "first = \"55 %\"\nsource = \"mine\"\n",
+                                "hole tap M3 C752 --thick 3mm");
+  CHECK(names_source(tapped, "mine"));
+}
+
 TEST_CASE("a row for a family answers for its grades only where they have none of their own") {
   const Folder folder;
   const auto file = folder.write(

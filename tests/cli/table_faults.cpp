@@ -222,7 +222,7 @@ const std::vector<Faulty>& faulty_files() {
       {"several at once, of one row and of others",
        "[[drilling_speed]]\nmaterial = \"303\"\ncutter = \"hss\"\nspeed = \"90 deg\"\nusual = 1\n"
        "[[material]]\nkey = \"M1\"\nname = \"a metal\"\nmetal = \"bras\"\nsource = \"nowhere\"\n"
-       "[[lip_relief]]\ndiameter = \"1 kg\"\nwork = \"general\"\nrelief = \"16 deg\"\nsource = \"own-bench\"\n"
+       "[[lip_relief]]\ndiameter = \"1 kg\"\nmetal = [\"brass\"]\nrelief = \"16 deg\"\nsource = \"own-bench\"\n"
        "[[mashine]]\nkey = \"x\"\n",
        {{5, 1, "'source' is missing", ""},
         {8, 9, "'90 deg' is no cutting speed", "ft/min"},

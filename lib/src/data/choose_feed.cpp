@@ -5,6 +5,7 @@
 #include <quillside/words/fault.hpp>
 #include <quillside/words/print.hpp>
 
+#include "for_metal.hpp"
 #include "most_specific.hpp"
 
 namespace quillside {
@@ -150,26 +151,14 @@ const DeepHole* choose_deep_hole(const Tables& tables, double depth_over_diamete
   return deepest;
 }
 
-namespace {
-
-bool lists(Words words, std::string_view word) { return std::find(words.begin(), words.end(), word) != words.end(); }
-
-} // namespace
-
 const PeckRow* choose_peck(const Tables& tables, const Work& work, Length diameter) {
-  const PeckRow* best = nullptr;
-  int best_rank = -1;
-  for (const auto& row : tables.pecks) {
-    if ((row.below.given() && !(diameter < row.below.range.low)) ||
-        (!row.metal.empty() && !lists(row.metal, work.material->metal)))
-      continue;
-    const int rank = (row.below.given() ? 2 : 0) + (row.metal.empty() ? 0 : 1);
-    if (rank > best_rank) {
-      best = &row;
-      best_rank = rank;
-    }
-  }
-  return best;
+  const auto best = [&](bool small) {
+    return best_for_metal<PeckRow>(tables.pecks, work.material->metal, [&](const PeckRow& row) {
+      return row.below.given() == small && (!small || diameter < row.below.range.low);
+    });
+  };
+  const PeckRow* for_small = best(true);
+  return for_small != nullptr ? for_small : best(false);
 }
 
 const DrillPointRow& choose_drill_point(const Tables& tables, const Work& work) {
@@ -202,25 +191,14 @@ std::optional<WebChoice> choose_drill_web(const Tables& tables, Length diameter)
 }
 
 const LipReliefRow* choose_lip_relief(const Tables& tables, std::string_view metal, Length diameter) {
-  const bool hard = metal == "tool-steel" || metal == "titanium" || metal.ends_with("stainless");
-  const bool soft = metal == "aluminium" || metal == "copper" || metal == "brass";
-  const std::string_view wanted = hard ? "hard" : soft ? "soft" : "general";
-  for (const auto& row : tables.lip_reliefs) {
-    if (row.work == wanted && row.diameter.range.low <= diameter && diameter < row.diameter.range.high) return &row;
-  }
-  return nullptr;
+  return best_for_metal<LipReliefRow>(tables.lip_reliefs, metal, [&](const LipReliefRow& row) {
+    return row.diameter.range.low <= diameter && diameter < row.diameter.range.high;
+  });
 }
 
 const Fluid* choose_fluid(const Tables& tables, std::string_view ask, const Work& work) {
-  const Fluid* best = nullptr;
-  for (const auto& row : tables.fluids) {
-    if (row.ask != ask && row.ask != "any") continue;
-    if (row.metal.empty() ? best == nullptr : lists(row.metal, work.material->metal)) {
-      best = &row;
-      if (!row.metal.empty()) break;
-    }
-  }
-  return best;
+  return best_for_metal<Fluid>(tables.fluids, work.material->metal,
+                               [&](const Fluid& row) { return row.ask == ask || row.ask == "any"; });
 }
 
 } // namespace quillside

@@ -6,6 +6,8 @@
 #include <quillside/words/fault.hpp>
 #include <quillside/words/suggest.hpp>
 
+#include "for_metal.hpp"
+
 namespace quillside {
 
 namespace {
@@ -155,12 +157,9 @@ const ScrewHead* choose_screw_head(const Tables& tables, const Screw& screw, std
 }
 
 const ThreadEngagement& choose_engagement(const Tables& tables, std::string_view metal) {
-  const ThreadEngagement* any = nullptr;
-  for (const auto& row : tables.thread_engagements) {
-    if (!metal.empty() && std::find(row.metal.begin(), row.metal.end(), metal) != row.metal.end()) return row;
-    if (row.metal.empty()) any = &row;
-  }
-  if (any != nullptr) return *any;
+  const auto* found =
+      best_for_metal<ThreadEngagement>(tables.thread_engagements, metal, [](const ThreadEngagement&) { return true; });
+  if (found != nullptr) return *found;
   Fault fault;
   fault.kind = FaultKind::data;
   fault.word = "thread_engagement";

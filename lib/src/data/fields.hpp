@@ -173,7 +173,7 @@ template <class Row, class V>
 requires std::same_as<std::remove_const_t<Row>, LipReliefRow>
 void fields(Row& row, V& visit) {
   visit(Field{"diameter", "\"0.125 to 0.25 in\"", "", true}, row.diameter);
-  visit(Field{"work", "\"general\"", "", true, relief_work}, row.work);
+  visit(Field{"metal", "[\"tool-steel\"]", "absent: any", false, metals}, row.metal);
   visit(Field{"relief", "\"16 deg\"", "lip relief at the outer corner", true}, row.relief);
   visit(source_field, row.source);
 }

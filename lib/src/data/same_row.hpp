@@ -35,7 +35,8 @@ inline bool replaces(const PeckRow& a, const PeckRow& b) {
 inline bool replaces(const DrillPointRow& a, const DrillPointRow& b) { return a.material == b.material; }
 inline bool replaces(const DrillWebRow& a, const DrillWebRow& b) { return same_range(a.diameter, b.diameter); }
 inline bool replaces(const LipReliefRow& a, const LipReliefRow& b) {
-  return a.work == b.work && same_range(a.diameter, b.diameter);
+  return std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end()) &&
+         same_range(a.diameter, b.diameter);
 }
 inline bool replaces(const Fluid& a, const Fluid& b) {
   return a.ask == b.ask && std::equal(a.metal.begin(), a.metal.end(), b.metal.begin(), b.metal.end());

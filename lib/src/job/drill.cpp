@@ -11,6 +11,7 @@
 
 #include "bench_doubt.hpp"
 #include "drill_forces.hpp"
+#include "point_ground.hpp"
 #include "spindle.hpp"
 #include "telling.hpp"
 
@@ -236,10 +237,7 @@ void tell_wanted_point(const Tables& tables, Answer& answer, Telling& telling, c
   const LipReliefRow* relief = choose_lip_relief(tables, ask.material.value.material->metal, ask.size.value.length);
   if (relief == nullptr) return;
   answer.found(key::wanted_relief, relief->relief.range.low);
-  telling.because_of_row("wanted relief",
-                         "drills of " + std::string(relief->diameter.text) + ", " + std::string(relief->work) +
-                             " work: " + std::string(relief->relief.text),
-                         measure(relief->relief.range.low), relief->source);
+  telling.because_of_row("wanted relief", relief_row_words(*relief), measure(relief->relief.range.low), relief->source);
 }
 
 std::string_view limited_by(const SpindleOutcome& outcome, const Reduction& reduction, AllowedFeed::By feed_by) {

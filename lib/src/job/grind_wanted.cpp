@@ -106,10 +106,7 @@ Angle relief_by_size(GrindWork& work, const std::string& of) {
   Angle relief = least_relief(point, work.subject.land);
   if (row != nullptr) {
     relief = row->relief.range.low;
-    work.telling.because_of_row("wanted relief of " + of,
-                                "drills of " + std::string(row->diameter.text) + ", " + std::string(row->work) +
-                                    " work: " + std::string(row->relief.text),
-                                measure(relief), row->source);
+    work.telling.because_of_row("wanted relief of " + of, relief_row_words(*row), measure(relief), row->source);
     work.telling.flag("relief-limits");
   }
   const Limit& over = limit(work.tables.limits, "relief_over_least");

@@ -4,6 +4,13 @@
 
 namespace quillside {
 
+std::string relief_row_words(const LipReliefRow& row) {
+  std::string named;
+  for (const auto metal : row.metal) named += (named.empty() ? "" : ", ") + std::string(metal);
+  return "drills of " + std::string(row.diameter.text) + " in " + (named.empty() ? "any other metal" : named) + ": " +
+         std::string(row.relief.text);
+}
+
 Angle degrees_of(const Tables& tables, std::string_view key) { return degrees(limit(tables.limits, key).ratio); }
 
 Ground ground_of(const Tables& tables, Length diameter, const Work* work) {

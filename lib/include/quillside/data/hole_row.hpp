@@ -45,12 +45,10 @@ struct DrillWebRow {
 
 struct LipReliefRow {
   Printed<Length> diameter;
-  std::string_view work; // one of `relief_work`
+  Words metal; // empty: any
   Printed<Angle> relief;
   std::string_view source;
   RowPlace place;
 };
-
-inline constexpr std::array<std::string_view, 3> relief_work{"general", "hard", "soft"};
 
 } // namespace quillside
