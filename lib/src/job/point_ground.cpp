@@ -7,7 +7,7 @@ namespace quillside {
 std::string relief_row_words(const LipReliefRow& row) {
   std::string named;
   for (const auto metal : row.metal) named += (named.empty() ? "" : ", ") + std::string(metal);
-  return "drills of " + std::string(row.diameter.text) + " in " + (named.empty() ? "any other metal" : named) + ": " +
+  return "drills of " + std::string(row.diameter.text) + ", for " + (named.empty() ? "any other metal" : named) + ": " +
          std::string(row.relief.text);
 }
 
