@@ -304,6 +304,7 @@ inline WrongRow wrong_as_a_whole(const Limit& row, std::string_view) {
                                                {"helix_most", false, 0, 60},
                                                {"chisel_usual", false, 91, 165},
                                                {"second_relief", false, 5, 60},
+                                               {"flutes_usual", false, 0.5, 20},
                                                {"cone_half_least", false, 1, 89},
                                                {"cone_half_most", false, 1, 89},
                                                {"burr_overhang", true, 0, 0},

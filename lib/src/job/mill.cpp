@@ -229,7 +229,7 @@ void tell_depth(Answer& answer, Telling& telling, const MillQuestion& ask, const
 
 Answer mill(const Tables& tables, const MillQuestion& ask) {
   refuse_contradictions(ask);
-  const HeldMill held = held_mill(ask);
+  const HeldMill held = held_mill(tables, ask);
   const Work& work = ask.material.value;
   const Length diameter = ask.size.value.length;
   const std::string_view cutter = ask.cutter.value->key;

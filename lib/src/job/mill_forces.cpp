@@ -10,7 +10,6 @@ namespace quillside {
 
 namespace {
 
-constexpr double usual_flutes = 3; // diameters of flute on an ordinary end mill
 constexpr Length smallest_own_shank = inches(1, 8);
 
 std::string typed(const std::optional<Typed<Length>>& word) { return word->text.value_or(""); }
@@ -126,19 +125,20 @@ std::optional<Length> least_chip_of(const Tables& tables, std::string_view metal
   return minimum_chip_thickness(strength->edge_radius.range.low, least_chip_share(tables, metal).ratio);
 }
 
-HeldMill held_mill(const MillQuestion& ask) {
+HeldMill held_mill(const Tables& tables, const MillQuestion& ask) {
   refuse_contradictions(ask);
   const Length diameter = ask.size.value.length;
+  const Length usual_flutes = limit(tables.limits, "flutes_usual").ratio * diameter;
   const auto or_taken = [](const std::optional<Typed<Length>>& word, Length taken) {
     return word.value_or(Typed<Length>{taken, std::nullopt});
   };
-  HeldMill held{or_taken(ask.overhang, usual_flutes * diameter + inches(1, 8)),
+  HeldMill held{or_taken(ask.overhang, usual_flutes + inches(1, 8)),
                 {},
                 or_taken(ask.shank, std::max(diameter, smallest_own_shank)),
                 ask.helix.value_or(Typed<Angle>{degrees(30), std::nullopt}),
                 or_taken(ask.wall_allow, thou(1)),
                 ask.runout};
-  held.flute_length = or_taken(ask.flute_length, std::min(usual_flutes * diameter, held.overhang.value));
+  held.flute_length = or_taken(ask.flute_length, std::min(usual_flutes, held.overhang.value));
   if (ask.flute_length && !ask.overhang)
     held.overhang.value = std::max(held.overhang.value, ask.flute_length->value + inches(1, 8));
   if (!held.runout && ask.machine && ask.machine->value->runout.given())

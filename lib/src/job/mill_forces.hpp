@@ -23,7 +23,7 @@ struct HeldMill {
   std::optional<Typed<Length>> runout; // absent: neither typed nor in the machine's row
 };
 /// Throws a Fault of the kind `conflict` where the lengths contradict one another.
-HeldMill held_mill(const MillQuestion& question);
+HeldMill held_mill(const Tables& tables, const MillQuestion& question);
 
 /// The thinnest chip that a sharp edge of that cutter cuts in that metal; nothing where no row tells of the edge.
 std::optional<Length> least_chip_of(const Tables& tables, std::string_view metal, std::string_view cutter);

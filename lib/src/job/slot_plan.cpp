@@ -96,14 +96,17 @@ std::optional<Length> pocket_length_for(const Tables& tables, const Pocket& pock
   return std::max(reach + 2.0 * length_limit(tables, "pocket_relief"), pocket.tool.length);
 }
 
-constexpr double flutes_reach = 3; // diameters, as `mill` takes it
+/// How far the flutes of an ordinary end mill reach.
+Length flutes_of(const Tables& tables, Length diameter) {
+  return limit(tables.limits, "flutes_usual").ratio * diameter;
+}
 
 /// The one that was asked for; else as wide as a cutter that clears the slot and reaches the floor; else just wide
 /// enough.
 Length pocket_width_of(const Tables& tables, const SlotQuestion& ask, const Band<Length>& width, Length depth) {
   if (ask.pocket_width) return ask.pocket_width->value;
   const Length clear = width.high + 2.0 * length_limit(tables, "pocket_relief");
-  const Length least = std::max(clear, depth / flutes_reach);
+  const Length least = std::max(clear, depth / limit(tables.limits, "flutes_usual").ratio);
   const auto stock = stock_at_or_over(tables.end_mill_stock, ask.stock, least);
   return stock ? stock->size : clear;
 }
@@ -125,9 +128,9 @@ std::variant<Pocket, Unworkable> pocket_of(const Tables& tables, const SlotQuest
   // A size that is sold, and its name read back, may part in the last bit.
   pocket.width = std::max(pocket.width, pocket.tool.length);
   pocket.offset = side_offset({pocket.width, pocket.tool.length});
-  if (depth > flutes_reach * pocket.tool.length)
+  if (depth > flutes_of(tables, pocket.tool.length))
     return Unworkable{"a pocket " + in_both(depth) + " deep is beyond the flutes of its cutter, " + pocket.tool.name +
-                          ": about " + in_both(flutes_reach * pocket.tool.length),
+                          ": about " + in_both(flutes_of(tables, pocket.tool.length)),
                       "a wider pocket, more left at the front with --leave, or a thinner plate"};
   if (pocket.offset > pocket.tool.length / 2.0)
     return Unworkable{"a pocket " + in_both(pocket.width) + " wide is more than twice as wide as " + pocket.tool.name +
@@ -205,10 +208,10 @@ std::variant<SlotPlan, Unworkable> plan_slot(const Tables& tables, const SlotQue
   const auto depths = depths_of(tables, ask);
   if (const auto* no = std::get_if<Unworkable>(&depths)) return *no;
   plan.depth = std::get<Depths>(depths).front;
-  if (plan.depth && *plan.depth > flutes_reach * plan.cutter.length)
+  if (plan.depth && *plan.depth > flutes_of(tables, plan.cutter.length))
     return Unworkable{"the slot goes " + in_both(*plan.depth) +
                           " deep from the front, beyond the flutes of its cutter, " + plan.cutter.name + ": about " +
-                          in_both(flutes_reach * plan.cutter.length),
+                          in_both(flutes_of(tables, plan.cutter.length)),
                       "leave less at the front with --leave, and open the rest from the back"};
   if (const auto deep = std::get<Depths>(depths).pocket) {
     const auto pocket = pocket_of(tables, ask, width, *deep);
