@@ -2,6 +2,7 @@
 // Runs the program in this process, with streams and an environment of the test's own.
 
 #include <map>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -47,6 +48,14 @@ inline Ran run_words(const std::vector<std::string>& words, const Surroundings& 
 /// The same from one line, quoted as in a shell.
 inline Ran quillside(std::string_view line, const Surroundings& around = {}) {
   return run_words(cli::shell_words(line), around);
+}
+
+/// A length as a word of an ask, to the last digit.
+inline std::string in_mm_words(double mm) {
+  std::ostringstream words;
+  words.precision(17);
+  words << mm << "mm";
+  return words.str();
 }
 
 } // namespace quillside::test

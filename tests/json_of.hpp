@@ -49,10 +49,40 @@ inline Json error_of(const std::string& line, int exit, const Surroundings& arou
   return record["error"];
 }
 
+/// The value of a measure, in its own unit.
+inline double value(const Json& measure) { return measure.at("value").get<double>(); }
+inline double value(const Json& of, const char* name) { return value(of.at(name)); }
+inline double found(const Json& answer, const char* name) { return value(answer.at("found"), name); }
+
 inline bool has_caution(const Json& answer, const std::string& id) {
   for (const auto& caution : answer["cautions"])
     if (caution["id"] == id) return true;
   return false;
+}
+
+inline bool names_source(const Json& answer, const std::string& id) {
+  for (const auto& source : answer["sources"])
+    if (source["id"] == id) return true;
+  return false;
+}
+
+/// The first step of its `why` with this name; null where there is none.
+inline const Json* why_of(const Json& answer, const std::string& step) {
+  for (const auto& why : answer["why"])
+    if (why["step"] == step) return &why;
+  return nullptr;
+}
+/// What that step came to; none there fails the test.
+inline double why_value(const Json& answer, const std::string& step) {
+  const Json* why = why_of(answer, step);
+  if (why == nullptr) FAIL("no step " << step);
+  return value(*why, "value");
+}
+/// The source of the row that gave the cutting speed; null where none did.
+inline Json speed_source(const Json& answer) {
+  for (const auto& why : answer["why"])
+    if (why["step"] == "cutting speed" || why["step"] == "past the last row") return why["source"];
+  return nullptr;
 }
 
 } // namespace quillside::test

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -11,17 +10,18 @@
 
 #include "folder.hpp"
 #include "json_of.hpp"
+#include "lines_of.hpp"
 
 using namespace quillside;
 using quillside::test::Folder;
 using test::Json;
+using test::value;
 
 namespace {
 
 std::vector<Json> records_in(const std::string& out) {
   std::vector<Json> records;
-  std::istringstream in(out);
-  for (std::string line; std::getline(in, line);) records.push_back(Json::parse(line));
+  for (const auto& line : test::lines_of(out)) records.push_back(Json::parse(line));
   CHECK((out.empty() || out.back() == '\n'));
   return records;
 }
@@ -50,8 +50,6 @@ Json one(const std::string& line) {
   REQUIRE(batch.records.size() == 1);
   return batch.records[0];
 }
-
-double value(const Json& measure) { return measure["value"].get<double>(); }
 
 } // namespace
 

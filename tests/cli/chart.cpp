@@ -2,6 +2,8 @@
 
 #include "folder.hpp"
 #include "json_of.hpp"
+#include "lines_of.hpp"
+#include "wrong_words.hpp"
 
 #include <algorithm>
 #include <set>
@@ -13,16 +15,12 @@ using namespace quillside;
 using test::answer_of;
 using test::error_of;
 using test::Json;
+using test::lines_of;
+using test::speed_source;
 using test::WithinAbs;
+using test::Wrong;
 
 namespace {
-
-/// The source of the row that gave a single ask its speed.
-Json speed_source(const Json& answer) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == "cutting speed" || why["step"] == "past the last row") return why["source"];
-  return nullptr;
-}
 
 Json member(const Json& object, const char* name) { return object.contains(name) ? object[name] : Json(nullptr); }
 
@@ -59,13 +57,6 @@ std::vector<std::string> materials_of(const Json& chart) {
   std::vector<std::string> names;
   for (const auto& column : chart["found"]["columns"]) names.push_back(column["material"]);
   return names;
-}
-
-std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream in(text);
-  for (std::string line; std::getline(in, line);) lines.push_back(line);
-  return lines;
 }
 
 } // namespace
@@ -323,10 +314,6 @@ TEST_CASE("five hundred sizes go on to the next sheets") {
 }
 
 TEST_CASE("words of a chart that are wrong") {
-  struct Wrong {
-    std::string line, word, says;
-    const char* suggestion = nullptr;
-  };
   const auto wrong = GENERATE(
       Wrong{"chart --materials 303,brss", "brss", "is no material", "brass"},
       Wrong{"chart --materials ,", ",", "names no material"},
@@ -341,12 +328,7 @@ TEST_CASE("words of a chart that are wrong") {
       Wrong{"chart 303", "303", "one word too many"},
       Wrong{"chart --machine pilar", "pilar", "is no machine", "pillar"},
       Wrong{"chart --materials C752@28HRC", "28 HRC", "give HB"});
-  const Json error = error_of(wrong.line, 2);
-  INFO(wrong.line << "\n" << error.dump());
-  CHECK(error["kind"] == "word");
-  CHECK(error["word"] == wrong.word);
-  CHECK(error["message"].get<std::string>().find(wrong.says) != std::string::npos);
-  if (wrong.suggestion != nullptr) CHECK(error["try"] == wrong.suggestion);
+  test::hold_refused(wrong, "word");
 }
 
 TEST_CASE("the distance that is suggested fits, and a little more does not") {

@@ -12,6 +12,7 @@
 
 using namespace quillside;
 using test::Json;
+using test::value;
 
 namespace {
 
@@ -56,8 +57,6 @@ Names names_of(const Json& object) {
 bool holds_all(const Names& all, const Names& some) {
   return std::includes(all.begin(), all.end(), some.begin(), some.end());
 }
-
-double value(const Json& measure) { return measure["value"].get<double>(); }
 
 bool is_near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
 

@@ -4,10 +4,10 @@
 
 #include "catch.hpp"
 #include "in_process.hpp"
+#include "lines_of.hpp"
 
 #include <cstdlib>
 #include <fstream>
-#include <sstream>
 
 using namespace quillside;
 
@@ -74,13 +74,6 @@ std::string rewritten(const std::string& file) {
   return out;
 }
 
-std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream in(text);
-  for (std::string line; std::getline(in, line);) lines.push_back(line);
-  return lines;
-}
-
 } // namespace
 
 TEST_CASE("what README and docs show is what the tool prints") {
@@ -95,7 +88,7 @@ TEST_CASE("what README and docs show is what the tool prints") {
     INFO(file << ":" << shown.line << ": " << shown.command);
     const auto ran = test::quillside(shown.command);
     INFO("it prints:\n" << ran.out << ran.err);
-    CHECK(matches(shown.lines, lines_of(ran.out + ran.err)));
+    CHECK(matches(shown.lines, test::lines_of(ran.out + ran.err)));
   }
 }
 

@@ -7,30 +7,19 @@ using test::answer_of;
 using test::error_of;
 using test::has_caution;
 using test::Json;
+using test::names_source;
+using test::value;
+using test::why_value;
 using test::WithinAbs;
 
 namespace {
 
-double value(const Json& measure) { return measure["value"].get<double>(); }
 double um(const Json& measure, const char* end = "value") { return 1000 * measure[end].get<double>(); }
 
 std::string caution_text(const Json& answer, const std::string& id) {
   for (const auto& caution : answer["cautions"])
     if (caution["id"] == id) return caution["text"];
   return {};
-}
-
-bool names(const Json& answer, const std::string& source) {
-  for (const auto& one : answer["sources"])
-    if (one["id"] == source) return true;
-  return false;
-}
-
-double of_why(const Json& answer, const std::string& step) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == step) return why["value"]["value"].get<double>();
-  FAIL("no step " << step);
-  return 0;
 }
 
 } // namespace
@@ -55,8 +44,8 @@ TEST_CASE("a press fit on a latch plate's tongue: interference, the heat it want
   CHECK_THAT(um(answer["found"]["gain"], "high") - 9, WithinAbs(0.2437, 0.001));
   // Over 0.630 in: 16.002 x 16.65e-6 x 180.35 = 48.05 um. With the tongue (11.0e-6) as hot: 4 - 5.65e-6 x 2.9972 x
   // 180.35 = 0.946 um.
-  CHECK_THAT(1000 * of_why(answer, "gain over the width"), WithinAbs(48.05, 0.01));
-  CHECK_THAT(1000 * of_why(answer, "interference with the part as hot as the plate"), WithinAbs(0.946, 0.001));
+  CHECK_THAT(1000 * why_value(answer, "gain over the width"), WithinAbs(48.05, 0.01));
+  CHECK_THAT(1000 * why_value(answer, "interference with the part as hot as the plate"), WithinAbs(0.946, 0.001));
   CHECK(answer["verdict"] == "go");
   for (const char* id :
        {"may-slip", "hot-parts", "zinc-fume", "pressing", "heat-ceiling", "heat-little", "cold-again"}) {
@@ -67,7 +56,7 @@ TEST_CASE("a press fit on a latch plate's tongue: interference, the heat it want
   for (const char* id :
        {"iso-286-holes", "iso-286-shafts", "ansi-b42-preferred", "heat-growth", "expansion-families"}) {
     INFO(id);
-    CHECK(names(answer, id));
+    CHECK(names_source(answer, id));
   }
   for (const auto& [name, member] : answer["found"].items())
     CHECK((name == "interference" || name == "gain" || name == "clearance_hot" || name == "heat_limit"));

@@ -8,6 +8,7 @@
 using namespace quillside;
 using test::answer_of;
 using test::error_of;
+using test::found;
 using test::Json;
 using test::WithinAbs;
 using test::WithinRel;
@@ -16,8 +17,7 @@ namespace {
 
 constexpr double inch = 25.4;
 
-double found(const Json& answer, const char* name) { return answer["found"][name]["value"].get<double>(); }
-double set(const Json& answer, const char* name) { return answer["set"][name]["value"].get<double>(); }
+double set(const Json& answer, const char* name) { return test::value(answer.at("set"), name); }
 
 } // namespace
 

@@ -17,8 +17,11 @@
 using namespace quillside;
 using test::answer_of;
 using test::error_of;
+using test::found;
 using test::has_caution;
 using test::Json;
+using test::value;
+using test::why_of;
 using test::WithinAbs;
 using test::WithinRel;
 
@@ -26,16 +29,9 @@ namespace {
 
 constexpr double deg = std::numbers::pi / 180;
 
-double value_of(const Json& of, const char* name) { return of.at(name).at("value").get<double>(); }
-double found(const Json& answer, const char* name) { return value_of(answer["found"], name); }
 const Json& facet(const Json& answer, std::size_t number) { return answer["set"]["facets"].at(number - 1); }
 bool says(const Json& text, const std::string& words) {
   return text.is_string() && text.get<std::string>().find(words) != std::string::npos;
-}
-const Json* step_of(const Json& answer, const std::string& step) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == step) return &why;
-  return nullptr;
 }
 
 /// A drill's flank as a plane: of what point, how steep behind the lip, what relief, what chisel edge, where the heel
@@ -118,10 +114,10 @@ TEST_CASE("each of the four holds, turned before the disk by matrices, grinds th
   REQUIRE(answer["verdict"] == "go");
   const Json& set = facet(answer, 1);
   const std::vector<Eigen::Vector3d> planes{
-      disk_over_table(value_of(set["fence"], "fence_angle"), value_of(set["fence"], "table_tilt")),
-      disk_in_drill(value_of(set["wedge"], "swing"), value_of(set["wedge"], "tilt"), value_of(set["wedge"], "roll")),
-      disk_in_drill(value_of(set["flat"], "swing"), 0, value_of(set["flat"], "roll")),
-      disk_in_drill(value_of(set["level"], "swing"), value_of(set["level"], "tilt"), 0)};
+      disk_over_table(value(set["fence"], "fence_angle"), value(set["fence"], "table_tilt")),
+      disk_in_drill(value(set["wedge"], "swing"), value(set["wedge"], "tilt"), value(set["wedge"], "roll")),
+      disk_in_drill(value(set["flat"], "swing"), 0, value(set["flat"], "roll")),
+      disk_in_drill(value(set["level"], "swing"), value(set["level"], "tilt"), 0)};
   for (const auto& plane : planes) {
     const Read read = read_off(plane, diameter, web);
     CHECK_THAT(read.included, WithinAbs(angle, within));
@@ -129,9 +125,9 @@ TEST_CASE("each of the four holds, turned before the disk by matrices, grinds th
     CHECK_THAT(found(answer, "chisel_edge_angle"), WithinAbs(read.chisel, within));
     CHECK_THAT(found(answer, "heel_clear_angle"), WithinAbs(read.heel, within));
   }
-  CHECK_THAT(value_of(set["fence"], "mitre_scale"), WithinAbs(90 - angle / 2, within));
-  CHECK_THAT(value_of(set["fence"], "tilt_rise"),
-             WithinRel(100 * std::tan(value_of(set["fence"], "table_tilt") * deg), 1e-12));
+  CHECK_THAT(value(set["fence"], "mitre_scale"), WithinAbs(90 - angle / 2, within));
+  CHECK_THAT(value(set["fence"], "tilt_rise"),
+             WithinRel(100 * std::tan(value(set["fence"], "table_tilt") * deg), 1e-12));
 }
 
 TEST_CASE("a set-up read forward gives what the matrices read off the plane") {
@@ -172,7 +168,7 @@ TEST_CASE("what is set for a point, typed in again, gives that point: drills at 
     if (answer["verdict"] != "go") continue;
     ++held;
     const Json& set = facet(answer, 1);
-    const auto of = [&](const char* hold, const char* name) { return digits(value_of(set[hold], name)); };
+    const auto of = [&](const char* hold, const char* name) { return digits(value(set[hold], name)); };
     for (const std::string& hold :
          {" --fence " + of("fence", "fence_angle") + " --table-tilt " + of("fence", "table_tilt"),
           " --swing " + of("wedge", "swing") + " --tilt " + of("wedge", "tilt") + " --roll " + of("wedge", "roll"),
@@ -295,27 +291,27 @@ TEST_CASE("two facets a lip: worked set-ups") {
   const Json& first = facet(answer, 1);
   const Json& second = facet(answer, 2);
   constexpr double six = 6e-6; // relative: the last printed digit
-  CHECK_THAT(value_of(first["fence"], "table_tilt"), WithinRel(worked.tilt1, six));
-  CHECK_THAT(value_of(second["fence"], "table_tilt"), WithinRel(worked.tilt2, six));
-  CHECK_THAT(value_of(first["flat"], "swing"), WithinRel(worked.swing1, six));
-  CHECK_THAT(value_of(first["flat"], "roll"), WithinRel(worked.roll1, six));
-  CHECK_THAT(value_of(second["flat"], "swing"), WithinRel(worked.swing2, six));
-  CHECK_THAT(value_of(second["flat"], "roll"), WithinRel(worked.roll2, six));
+  CHECK_THAT(value(first["fence"], "table_tilt"), WithinRel(worked.tilt1, six));
+  CHECK_THAT(value(second["fence"], "table_tilt"), WithinRel(worked.tilt2, six));
+  CHECK_THAT(value(first["flat"], "swing"), WithinRel(worked.swing1, six));
+  CHECK_THAT(value(first["flat"], "roll"), WithinRel(worked.roll1, six));
+  CHECK_THAT(value(second["flat"], "swing"), WithinRel(worked.swing2, six));
+  CHECK_THAT(value(second["flat"], "roll"), WithinRel(worked.roll2, six));
   CHECK_THAT(found(answer, "chisel_edge_angle"), WithinRel(worked.chisel, six));
-  CHECK_THAT(value_of(second, "clearance_left"), WithinRel(worked.left, six));
+  CHECK_THAT(value(second, "clearance_left"), WithinRel(worked.left, six));
   CHECK_THAT(found(answer, "heel_clear_angle"), WithinRel(worked.heel, six));
   CHECK(found(answer, "chisel_flat") == 0);
   CHECK(first["infeed"].is_null());
   CHECK(first["clearance_left"].is_null());
   CHECK(answer["set"]["cone"].is_null());
-  CHECK(value_of(second["fence"], "fence_angle") == value_of(first["fence"], "fence_angle"));
+  CHECK(value(second["fence"], "fence_angle") == value(first["fence"], "fence_angle"));
 }
 
 TEST_CASE("the second facet is fed from its first touch at the heel, not by what it leaves clear") {
   // 12.7 mm, web 1.8, 118, 10 and 25 deg, land 75: 1.739 mm against 0.268 left (derived, four figures)
   const Json answer = answer_of("grind 12.7mm --web 1.8mm --angle 118 --relief 10 --second-relief 25 --land 75");
-  CHECK_THAT(value_of(facet(answer, 2), "infeed"), WithinAbs(1.739, 6e-4));
-  CHECK_THAT(value_of(facet(answer, 2), "clearance_left"), WithinAbs(0.268, 6e-4));
+  CHECK_THAT(value(facet(answer, 2), "infeed"), WithinAbs(1.739, 6e-4));
+  CHECK_THAT(value(facet(answer, 2), "clearance_left"), WithinAbs(0.268, 6e-4));
 }
 
 TEST_CASE("two facets that do not clear the heel, and the second relief that does") {
@@ -351,24 +347,24 @@ TEST_CASE("a cone: worked fixtures") {
   CHECK(answer["set"]["facets"].empty());
   const Json& cone = answer["set"]["cone"];
   constexpr double six = 6e-6;
-  CHECK_THAT(value_of(cone, "cone_axis_angle"), WithinRel(worked.axis, six));
-  CHECK_THAT(value_of(cone, "cone_skew"), WithinRel(worked.skew, six));
-  CHECK_THAT(value_of(cone, "lip_clock"), WithinRel(worked.clock, six));
-  CHECK_THAT(value_of(cone, "axis_distance"), WithinRel(worked.distance, six));
-  CHECK_THAT(value_of(cone, "apex_offset"), WithinRel(worked.apex, six));
+  CHECK_THAT(value(cone, "cone_axis_angle"), WithinRel(worked.axis, six));
+  CHECK_THAT(value(cone, "cone_skew"), WithinRel(worked.skew, six));
+  CHECK_THAT(value(cone, "lip_clock"), WithinRel(worked.clock, six));
+  CHECK_THAT(value(cone, "axis_distance"), WithinRel(worked.distance, six));
+  CHECK_THAT(value(cone, "apex_offset"), WithinRel(worked.apex, six));
   // Where the wheel never reaches the other lip there is no limit to tell.
-  if (cone.contains("swing_limit")) CHECK(value_of(cone, "swing_needed") < value_of(cone, "swing_limit"));
+  if (cone.contains("swing_limit")) CHECK(value(cone, "swing_needed") < value(cone, "swing_limit"));
 }
 
 TEST_CASE("a cone's overhang and swing, as worked out for one") {
   // 12.7 mm, web 1.8, 118, 12, 130: half angle 45 has the tip 7.615 past the foot, half angle 30 5.609; at half angle
   // 30 and a land of 85 the swing needed is 86 and the limit 99 (derived, to the whole degree).
   const std::string drill = "grind 12.7mm --web 1.8mm --angle 118 --relief 12 --chisel 130 --cone-half-angle ";
-  CHECK_THAT(value_of(answer_of(drill + "45")["set"]["cone"], "point_overhang"), WithinAbs(7.615, 6e-4));
+  CHECK_THAT(value(answer_of(drill + "45")["set"]["cone"], "point_overhang"), WithinAbs(7.615, 6e-4));
   const Json narrow = answer_of(drill + "30 --land 85");
-  CHECK_THAT(value_of(narrow["set"]["cone"], "point_overhang"), WithinAbs(5.609, 6e-4));
-  CHECK_THAT(value_of(narrow["set"]["cone"], "swing_needed"), WithinAbs(86, 0.6));
-  CHECK_THAT(value_of(narrow["set"]["cone"], "swing_limit"), WithinAbs(99, 0.6));
+  CHECK_THAT(value(narrow["set"]["cone"], "point_overhang"), WithinAbs(5.609, 6e-4));
+  CHECK_THAT(value(narrow["set"]["cone"], "swing_needed"), WithinAbs(86, 0.6));
+  CHECK_THAT(value(narrow["set"]["cone"], "swing_limit"), WithinAbs(99, 0.6));
 }
 
 TEST_CASE("every drill gets a cone that swings free and clears its heel, from defaults alone") {
@@ -380,7 +376,7 @@ TEST_CASE("every drill gets a cone that swings free and clears its heel, from de
       REQUIRE(answer["verdict"] == "go");
       ++cones;
       const Json& cone = answer["set"]["cone"];
-      if (cone.contains("swing_limit")) CHECK(value_of(cone, "swing_needed") < value_of(cone, "swing_limit"));
+      if (cone.contains("swing_limit")) CHECK(value(cone, "swing_needed") < value(cone, "swing_limit"));
       if (answer["found"].contains("heel_clear_angle")) CHECK(found(answer, "heel_clear_angle") >= 80);
       CHECK(found(answer, "chisel_edge_angle") >= 130 - 1e-6);
     }
@@ -417,7 +413,7 @@ TEST_CASE("a cone whose swing would reach the other lip is refused, with a half 
   const Json instead = answer_of(drill + " " + answer["instead"].get<std::string>());
   CHECK(instead["verdict"] == "go");
   const Json& cone = instead["set"]["cone"];
-  if (cone.contains("swing_limit")) CHECK(value_of(cone, "swing_needed") + 3 < value_of(cone, "swing_limit"));
+  if (cone.contains("swing_limit")) CHECK(value(cone, "swing_needed") + 3 < value(cone, "swing_limit"));
 }
 
 TEST_CASE("a cone that ends before the heel, or whose heel stands up, is refused with one that would do") {
@@ -436,7 +432,7 @@ TEST_CASE("a cone that ends before the heel, or whose heel stands up, is refused
 TEST_CASE("what each degree does is what the same hold grinds a degree on") {
   const Json base = answer_of("grind 6.35mm --web 1.1mm --fence 59 --table-tilt 17");
   const auto step = [&](const char* name) {
-    const Json* why = step_of(base, name);
+    const Json* why = why_of(base, name);
     INFO(name);
     REQUIRE(why != nullptr);
     return (*why)["value"]["value"].get<double>();
@@ -450,7 +446,7 @@ TEST_CASE("what each degree does is what the same hold grinds a degree on") {
   CHECK_THAT(step("1 deg more table tilt: lip relief"),
              WithinAbs(found(tilt, "lip_relief") - found(base, "lip_relief"), 1e-9));
   // The settings of a fence do not mix: tilt leaves the point alone.
-  CHECK(step_of(base, "1 deg more table tilt: included angle") == nullptr);
+  CHECK(why_of(base, "1 deg more table tilt: included angle") == nullptr);
   const std::string text = test::quillside("grind 6.35mm --web 1.1mm --fence 59 --table-tilt 17").out;
   CHECK(text.find("1 deg more fence: included angle +2") != std::string::npos);
 }
@@ -460,7 +456,7 @@ TEST_CASE("what each step on a swing fixture does") {
   // skew +0.1 mm: relief 0.58, chisel edge 1.99; the order is relief, chisel edge, point in the worked table.
   const Json answer = answer_of("grind 12.7mm --web 1.8mm --angle 118 --relief 12 --chisel 130 --cone-half-angle 45");
   const auto step = [&](const std::string& name) {
-    const Json* why = step_of(answer, name);
+    const Json* why = why_of(answer, name);
     INFO(name);
     REQUIRE(why != nullptr);
     return (*why)["value"]["value"].get<double>();
@@ -507,7 +503,7 @@ TEST_CASE("book-keeping: what wear costs, and the web after it") {
   CHECK(answer["found"]["grind_off"]["low"].get<double>() < off);
   CHECK_FALSE(has_caution(answer, "grind-thin"));
   // Until 20 % of 12.7 mm: (2.54 - web after) / (0.016 off), whole ones.
-  const Json* left = step_of(answer, "regrinds of that length until then");
+  const Json* left = why_of(answer, "regrinds of that length until then");
   REQUIRE(left != nullptr);
   CHECK((*left)["value"]["value"].get<double>() == std::floor((2.54 - 1.8 - 0.016 * off) / (0.016 * off)));
   // A worn margin is ground off whole; a thick web is thinned.
@@ -522,11 +518,11 @@ TEST_CASE("the rim of a wheel: hollow, relief gained, and the speed marked on it
   // 6 in at 3450 rev/min: pi D n = 5419 ft/min = 1651.7 m/min
   const Json answer = answer_of(drill + "--wheel 6in --wheel-speed 3450 --wheel-marked 4140");
   CHECK(answer["verdict"] == "go");
-  const Json* rim = step_of(answer, "speed of the rim");
+  const Json* rim = why_of(answer, "speed of the rim");
   REQUIRE(rim != nullptr);
   CHECK_THAT((*rim)["value"]["value"].get<double>(), WithinRel(std::numbers::pi * 0.1524 * 3450, 1e-9));
-  const Json* hollow = step_of(answer, "hollow on the rim");
-  const Json* gain = step_of(answer, "steeper at the lip on the rim, square to it");
+  const Json* hollow = why_of(answer, "hollow on the rim");
+  const Json* gain = why_of(answer, "steeper at the lip on the rim, square to it");
   REQUIRE(hollow != nullptr);
   REQUIRE(gain != nullptr);
   // One follows from the other by the chord of a circle: depth = r (1 - cos gain).

@@ -7,26 +7,10 @@ using test::answer_of;
 using test::error_of;
 using test::has_caution;
 using test::Json;
+using test::value;
+using test::why_of;
+using test::why_value;
 using test::WithinAbs;
-
-namespace {
-
-double value(const Json& quantity) { return quantity["value"].get<double>(); }
-
-bool has_step(const Json& answer, const std::string& step) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == step) return true;
-  return false;
-}
-
-double step_value(const Json& answer, const std::string& step) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == step) return value(why["value"]);
-  FAIL("no step " << step);
-  return 0;
-}
-
-} // namespace
 
 TEST_CASE("a tapped hole: the chart's drill, its share of a thread in both counts") {
   const Json m3 = answer_of("hole tap M3 C360");
@@ -34,7 +18,7 @@ TEST_CASE("a tapped hole: the chart's drill, its share of a thread in both count
   CHECK(m3["set"]["drill"]["name"] == "2.5mm");
   // (3 - 2.5)/(1.29904 x 0.5) = 0.7698; the basic profile is 5/6 of that depth: 0.9238.
   CHECK_THAT(value(m3["found"]["engagement"]), WithinAbs(0.76980, 0.00001));
-  CHECK_THAT(step_value(m3, "share of the basic profile"), WithinAbs(0.92376, 0.00001));
+  CHECK_THAT(why_value(m3, "share of the basic profile"), WithinAbs(0.92376, 0.00001));
   // A drill of 2.5 mm cuts up to 0.004 in (0.1016 mm) over its size (AND10387): (3 - 2.6016)/0.64952 = 0.6134.
   CHECK_THAT(m3["found"]["engagement"]["low"].get<double>(), WithinAbs(0.6134, 0.0001));
   CHECK(m3["inputs"]["thread"]["value"] == "M3x0.5");
@@ -55,7 +39,7 @@ TEST_CASE("the metal decides how much thread; the flag goes before it") {
   const Json asked = answer_of("hole tap M3 303 --engagement 77%");
   CHECK(asked["set"]["drill"]["name"] == "2.5mm");
   CHECK(asked["inputs"]["engagement"]["given"] == true);
-  CHECK_FALSE(has_step(asked, "percentage of thread"));
+  CHECK(why_of(asked, "percentage of thread") == nullptr);
 }
 
 TEST_CASE("too much thread backs off, more than the profile has is refused, too little strips") {
@@ -99,9 +83,9 @@ TEST_CASE("a screw goes through: the normal hole, the others and a counterbore u
   const Json m3 = answer_of("hole clear M3 C752");
   CHECK(m3["set"]["drill"]["name"] == "3.4mm");
   CHECK_THAT(value(m3["found"]["clearance"]), WithinAbs(0.4, 1e-9));
-  CHECK_THAT(step_value(m3, "close hole"), WithinAbs(3.2, 1e-9));
-  CHECK_THAT(step_value(m3, "loose hole"), WithinAbs(3.6, 1e-9));
-  CHECK_THAT(step_value(m3, "counterbore for a cap head"), WithinAbs(6, 1e-9));
+  CHECK_THAT(why_value(m3, "close hole"), WithinAbs(3.2, 1e-9));
+  CHECK_THAT(why_value(m3, "loose hole"), WithinAbs(3.6, 1e-9));
+  CHECK_THAT(why_value(m3, "counterbore for a cap head"), WithinAbs(6, 1e-9));
   CHECK(has_caution(m3, "clear-counterbore"));
   const Json odd = answer_of("hole clear 3/16 303");
   CHECK(odd["set"]["drill"]["name"] == "7/32");
@@ -116,7 +100,7 @@ TEST_CASE("a countersink: down from the face by the head's sharp edge, slower th
   CHECK(has_caution(m3, "countersink-grabs"));
   // A drill of 6.3 mm runs at v/(pi 6.3); the countersink at a quarter of that.
   const double wide = value(answer_of("drill 6.3mm C752")["set"]["spindle_speed"]);
-  CHECK_THAT(step_value(m3, "countersink, spindle speed"), WithinAbs(wide / 4, 1e-6));
+  CHECK_THAT(why_value(m3, "countersink, spindle speed"), WithinAbs(wide / 4, 1e-6));
   // 82 deg: (0.26 - 0.1695)/2/tan 41 = 0.05205 in.
   const Json no6 = answer_of("hole countersink no6 C260 --head 0.26in");
   CHECK_THAT(value(no6["found"]["countersink_depth"]) / 25.4, WithinAbs(0.05205, 0.00001));

@@ -16,7 +16,10 @@ using namespace quillside;
 using quillside::test::Folder;
 using test::answer_of;
 using test::Json;
+using test::names_source;
+using test::speed_source;
 using test::Surroundings;
+using test::value;
 using test::WithinRel;
 
 namespace {
@@ -37,23 +40,8 @@ std::string machine(const std::string& key, const std::string& kind, const std::
          rest;
 }
 
-double value(const Json& measure) { return measure["value"].get<double>(); }
-
 // v = pi D n, D in inch.
 double rev_per_min(double ft_per_min, double inch) { return ft_per_min * 12 / (std::numbers::pi * inch); }
-
-// The source of the row that gives the speed.
-std::string speed_source(const Json& answer) {
-  for (const auto& why : answer["why"])
-    if (why["step"] == "cutting speed") return why["source"];
-  return {};
-}
-
-bool names_source(const Json& answer, const std::string& id) {
-  for (const auto& one : answer["sources"])
-    if (one["id"] == id) return true;
-  return false;
-}
 
 std::vector<std::string> steps_from(const Json& answer, const std::string& id) {
   std::vector<std::string> steps;

@@ -1,5 +1,6 @@
 // Help, man page and completion come from one description: each ask and each flag stands in all three.
 
+#include "as_process.hpp"
 #include "catch.hpp"
 #include "in_process.hpp"
 
@@ -22,18 +23,10 @@ std::string in_roff(std::string text) {
 
 /// What a shell answers to a script on its standard input.
 std::string bash(const std::string& script) {
-  std::string file = "/tmp/quillside-pages-XXXXXX";
-  FILE* out = fdopen(mkstemp(file.data()), "w");
-  REQUIRE(out != nullptr);
-  std::fputs(script.c_str(), out);
-  std::fclose(out);
-  FILE* run = popen(("bash " + file + " 2>&1").c_str(), "r");
-  REQUIRE(run != nullptr);
-  std::string said;
-  for (int c = std::fgetc(run); c != EOF; c = std::fgetc(run)) said += static_cast<char>(c);
-  CHECK(pclose(run) == 0);
-  std::remove(file.c_str());
-  return said;
+  const test::Folder folder;
+  const test::Process process = test::shell("bash '" + folder.write("script", script) + "' 2>&1");
+  CHECK(process.exit == 0);
+  return process.out;
 }
 
 std::string completed(const std::string& words, int at) {

@@ -12,6 +12,7 @@
 using namespace quillside;
 using test::answer_of;
 using test::error_of;
+using test::found;
 using test::Json;
 using test::WithinAbs;
 
@@ -73,8 +74,6 @@ std::map<std::string, std::string> readings_of(const Flats& point) {
   return all;
 }
 
-double value_of(const Json& answer, const char* name) { return answer["found"][name]["value"].get<double>(); }
-
 void holds_truth(const Json& answer, const char* name, double truth) {
   if (!answer["found"].contains(name)) return;
   const Json& found = answer["found"][name];
@@ -98,9 +97,9 @@ std::string ask(const Flats& point, const std::string& flags) {
 TEST_CASE("the worked point: lip depth tells 118.0, the length over the tip without the web would tell 120.07") {
   // 12.7 mm, web 1.8, relief 12, two flats, lip depth 3.6611 mm (derived). Its heel rubs: back at the lip after 40.47.
   const Json answer = answer_of("point 12.7mm --way two-facet --web 1.8mm --relief 12 --lip-depth 3.6611mm");
-  CHECK_THAT(value_of(answer, "included_angle"), WithinAbs(118.0, 0.01));
-  CHECK_THAT(value_of(answer, "chisel_edge_angle"), WithinAbs(102.089, 0.01));
-  CHECK_THAT(value_of(answer, "chisel_edge_angle_acute"), WithinAbs(180 - 102.089, 0.01));
+  CHECK_THAT(found(answer, "included_angle"), WithinAbs(118.0, 0.01));
+  CHECK_THAT(found(answer, "chisel_edge_angle"), WithinAbs(102.089, 0.01));
+  CHECK_THAT(found(answer, "chisel_edge_angle_acute"), WithinAbs(180 - 102.089, 0.01));
   REQUIRE(check_of(answer, "heel_clear_angle") != nullptr);
   CHECK_THAT((*check_of(answer, "heel_clear_angle"))["value"]["value"].get<double>(), WithinAbs(40.4745, 0.01));
   CHECK(answer["verdict"] == "regrind");
@@ -182,21 +181,21 @@ TEST_CASE("unequal lips: which one, how much, and what it does to the hole") {
   const Json answer =
       answer_of("point 12.7mm 1018 --way four-facet --web 1.80mm --half-angles 59+-0,59+-0 --lip-lengths "
                 "6.16mm+-0.01mm,6.74mm+-0.01mm");
-  CHECK_THAT(value_of(answer, "lip_height_difference"), WithinAbs(0.58 * std::cos(59 * deg), 1e-6));
-  CHECK_THAT(value_of(answer, "oversize"), WithinAbs(0.58 * std::sin(59 * deg), 1e-6));
+  CHECK_THAT(found(answer, "lip_height_difference"), WithinAbs(0.58 * std::cos(59 * deg), 1e-6));
+  CHECK_THAT(found(answer, "oversize"), WithinAbs(0.58 * std::sin(59 * deg), 1e-6));
   CHECK(answer["found"]["oversize"]["low"] == 0);
   // Half angles nobody read may differ by what is kept, 2 deg: then lips of one length are not of one height. By hand,
   // 60 and 58 deg, 6.40 mm: offset -6.4 sin 1 cos 59 = -0.057527, height 1.202219 x offset + 0.047519 x 3.175 = 0.0817.
   const Json unread = answer_of("point 12.7mm 1018 --way four-facet --web 1.80mm --angle 118+-0 --lip-lengths "
                                 "6.40mm+-0mm,6.40mm+-0mm");
-  CHECK_THAT(value_of(unread, "lip_height_difference"), WithinAbs(0, 1e-9));
+  CHECK_THAT(found(unread, "lip_height_difference"), WithinAbs(0, 1e-9));
   CHECK_THAT(unread["found"]["lip_height_difference"]["high"].get<double>(), WithinAbs(0.0817, 0.0001));
   CHECK((*check_of(answer, "lip_height_difference"))["lip"] == "A");
   CHECK(answer["reason"].get<std::string>().find("lip A stands higher") != std::string::npos);
   CHECK(answer["verdict"] == "regrind");
   // Half angles 58 and 60 with heights equal at half the radius: 0.250991 mm (derived, six digits).
   const Json halves = answer_of("point 12.7mm --half-angles 58+-0,60+-0 --lip-height 0mm+-0mm");
-  CHECK_THAT(value_of(halves, "oversize"), WithinAbs(0.250991, 5e-7));
+  CHECK_THAT(found(halves, "oversize"), WithinAbs(0.250991, 5e-7));
   CHECK((*check_of(halves, "half_angle_difference"))["lip"] == "B");
 }
 
@@ -255,13 +254,13 @@ TEST_CASE("a length that no such drill shows asks for its unit") {
 TEST_CASE("wear: what to grind off, from the bare land to a good clean-up") {
   // Land 0.3, relief 12, helix 30: 0.0727 mm (derived) at the least, 0.2 clean-up on it, 0.3 at the most.
   const Json answer = answer_of("point 12.7mm --way cone --relief 12+-0 --land-wear 0.3mm+-0mm");
-  CHECK_THAT(value_of(answer, "grind_off"), WithinAbs(0.272687, 1e-6));
+  CHECK_THAT(found(answer, "grind_off"), WithinAbs(0.272687, 1e-6));
   CHECK(answer["found"]["grind_off"]["low"].get<double>() < 0.0727);
   CHECK(answer["found"]["grind_off"]["high"].get<double>() > 0.3727);
   // The worn margin governs when it is longer.
-  CHECK_THAT(value_of(answer_of("point 12.7mm --way cone --relief 12 --land-wear 0.3mm --margin-wear 0.5mm+-0mm"),
-                      "grind_off"),
-             WithinAbs(0.7, 1e-6));
+  CHECK_THAT(
+      found(answer_of("point 12.7mm --way cone --relief 12 --land-wear 0.3mm --margin-wear 0.5mm+-0mm"), "grind_off"),
+      WithinAbs(0.7, 1e-6));
 }
 
 TEST_CASE("a photograph from the side: half angles, lips and heights with the doubt of the marks") {
@@ -280,7 +279,7 @@ TEST_CASE("a photograph from the side: half angles, lips and heights with the do
   const Json answer = run("");
   CHECK_THAT(answer["found"]["half_angles"][0]["value"].get<double>(), WithinAbs(58, 0.01));
   CHECK_THAT(answer["found"]["half_angles"][1]["value"].get<double>(), WithinAbs(60, 0.01));
-  CHECK_THAT(value_of(answer, "included_angle"), WithinAbs(118, 0.02));
+  CHECK_THAT(found(answer, "included_angle"), WithinAbs(118, 0.02));
   CHECK(test::has_caution(answer, "photo-tilt"));
   // Ten times the marks' error is ten times the doubt, to first order.
   const Json blurred = run(" +-0.1");
@@ -296,9 +295,9 @@ TEST_CASE("a photograph end on: web, chisel edge, and its length") {
   const std::string marks =
       mark(6.2859, 0.9) + " " + mark(0.75519, 0.9) + " " + mark(-0.75519, -0.9) + " " + mark(-6.2859, -0.9);
   const Json answer = test::answer_of_words({"point", "12.7mm", "--end-marks", marks});
-  CHECK_THAT(value_of(answer, "web"), WithinAbs(1.8, 0.001));
-  CHECK_THAT(value_of(answer, "chisel_edge_angle"), WithinAbs(130, 0.02));
-  CHECK_THAT(value_of(answer, "chisel_length"), WithinAbs(2.34973, 0.001));
+  CHECK_THAT(found(answer, "web"), WithinAbs(1.8, 0.001));
+  CHECK_THAT(found(answer, "chisel_edge_angle"), WithinAbs(130, 0.02));
+  CHECK_THAT(found(answer, "chisel_length"), WithinAbs(2.34973, 0.001));
 }
 
 TEST_CASE("brass and nickel silver want dubbed lips, however true the point; steel does not") {
@@ -323,7 +322,7 @@ TEST_CASE("split and thinned points are judged where it holds, and the rest is s
 TEST_CASE("a hollow lip shows light in its middle, and both its ends touch the gauge") {
   const Json answer = answer_of("point 12.7mm --gauge-angle 118+-0.2 --light middle,none --light-gap 0.15mm,0mm");
   CHECK((*check_of(answer, "lip_bow"))["verdict"] == "regrind");
-  CHECK_THAT(value_of(answer, "included_angle"), WithinAbs(118, 1e-9));
+  CHECK_THAT(found(answer, "included_angle"), WithinAbs(118, 1e-9));
 }
 
 TEST_CASE("readings that contradict each other name both, and by how much") {

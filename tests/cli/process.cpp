@@ -1,51 +1,26 @@
 // The program as the shell sees it: exits, streams, pipes, bytes.
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
 #include <filesystem>
 #include <fstream>
-#include <sstream>
 #include <string>
 #include <vector>
 
 #include <stdlib.h>
-#include <sys/wait.h>
 
+#include "as_process.hpp"
 #include "folder.hpp"
 #include "json_of.hpp"
+#include "lines_of.hpp"
 
 using namespace quillside;
 using quillside::test::Folder;
 using test::Json;
+using test::Process;
+using test::shell;
+using test::tool;
 
 namespace {
-
-struct Process {
-  int exit = -1;
-  std::string out;
-  std::string err;
-};
-
-/// The program in a bare environment; a table or setting of whoever runs the tests has no part in it.
-std::string tool(const std::string& variables = {}) {
-  return "env -i " + variables + (variables.empty() ? "" : " ") + "'" QUILLSIDE_BINARY "' ";
-}
-
-/// Runs a line of shell; what the shell writes to standard error is caught whole.
-Process shell(const std::string& line) {
-  const Folder folder;
-  Process process;
-  FILE* pipe = popen(("{ " + line + "\n} 2>'" + folder.file("err") + "'").c_str(), "r");
-  REQUIRE(pipe != nullptr);
-  std::array<char, 4096> room{};
-  for (std::size_t size = 0; (size = std::fread(room.data(), 1, room.size(), pipe)) > 0;)
-    process.out.append(room.data(), size);
-  const int status = pclose(pipe);
-  if (WIFEXITED(status)) process.exit = WEXITSTATUS(status);
-  process.err = folder.read("err");
-  return process;
-}
 
 Process run(const std::string& words, const std::string& variables = {}) { return shell(tool(variables) + words); }
 
@@ -154,9 +129,8 @@ TEST_CASE("flag --large: the first number in digits of #, five lines tall, befor
   CHECK(digits.find_first_not_of("# \n") == std::string::npos);
   CHECK(std::count(digits.begin(), digits.end(), '\n') == 6);
   // 2340 rev/min is step 4 of the pillar drill: four digits, each at most five wide, none the same as another.
-  std::istringstream rows(digits);
-  std::vector<std::string> lines;
-  for (std::string line; std::getline(rows, line);) lines.push_back(line + std::string(40, ' '));
+  std::vector<std::string> lines = test::lines_of(digits);
+  for (auto& line : lines) line += std::string(40, ' ');
   REQUIRE(lines.size() == 6);
   std::vector<std::string> shapes;
   for (std::size_t digit = 0; digit < 4; ++digit) {
@@ -186,9 +160,8 @@ TEST_CASE("an argument that is no UTF-8: exit 2, and nothing of it is printed as
 TEST_CASE("a batch from standard input: a record a line as they come, the largest exit") {
   const Process process = shell("printf 'size no30\\n\\n// pins\\ndrill 1/8 nothing\\nsize F' | " + tool() + "batch");
   CHECK(process.exit == 2);
-  std::istringstream in(process.out);
   std::vector<Json> records;
-  for (std::string line; std::getline(in, line);) records.push_back(Json::parse(line));
+  for (const auto& line : test::lines_of(process.out)) records.push_back(Json::parse(line));
   REQUIRE(records.size() == 3);
   CHECK(records[0]["line"] == 1);
   CHECK(records[1]["error"]["word"] == "nothing");

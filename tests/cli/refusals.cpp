@@ -1,21 +1,12 @@
 // Wrong words: one line that names the word, the right exit, and a suggestion where there is one to make.
 
 #include "json_of.hpp"
+#include "wrong_words.hpp"
 
 using namespace quillside;
-using test::error_of;
+using test::hold_refused;
 using test::Json;
-
-namespace {
-
-struct Wrong {
-  std::string line;
-  std::string word;                 // as the record names it
-  std::string says;                 // somewhere in the message
-  const char* suggestion = nullptr; // the record's `try`
-};
-
-} // namespace
+using test::Wrong;
 
 TEST_CASE("words that are wrong") {
   const auto wrong = GENERATE(
@@ -47,12 +38,7 @@ TEST_CASE("words that are wrong") {
       Wrong{"tables shwo", "shwo", "list, show, check", "show"},
       Wrong{"tables show pilar", "pilar", "is meant", "pillar"},
       Wrong{"tables new mashine", "mashine", "no kind of row", "machine"}, Wrong{"size", "size", "words ran out"});
-  const Json error = error_of(wrong.line, 2);
-  INFO(wrong.line << "\n" << error.dump());
-  CHECK(error["kind"] == "word");
-  CHECK(error["word"] == wrong.word);
-  CHECK(error["message"].get<std::string>().find(wrong.says) != std::string::npos);
-  if (wrong.suggestion != nullptr) CHECK(error["try"] == wrong.suggestion);
+  hold_refused(wrong, "word");
 }
 
 TEST_CASE("words that contradict each other") {
@@ -66,11 +52,7 @@ TEST_CASE("words that contradict each other") {
                               Wrong{"mill 1/8 303 --width 1/4", "--width", "wider than the cutter"},
                               Wrong{"size 1/8 --under 1/8", "--under", "not less than"},
                               Wrong{"burr 3mm brass --cutter diamond", "diamond", "no table has"});
-  const Json error = error_of(wrong.line, 2);
-  INFO(wrong.line << "\n" << error.dump());
-  CHECK(error["kind"] == "conflict");
-  CHECK(error["word"] == wrong.word);
-  CHECK(error["message"].get<std::string>().find(wrong.says) != std::string::npos);
+  hold_refused(wrong, "conflict");
 }
 
 TEST_CASE("harder than any row is an answer, not an error: do not, and what would do") {

@@ -49,9 +49,7 @@ TEST_CASE("no words: every sign, each with its cause, what to set, and a source 
     INFO(row["sign"]);
     for (const char* member : {"sign", "tool", "cause", "set", "source"})
       CHECK_FALSE(row[member].get<std::string>().empty());
-    const bool named = std::any_of(answer["sources"].begin(), answer["sources"].end(),
-                                   [&](const Json& source) { return source["id"] == row["source"]; });
-    CHECK(named);
+    CHECK(test::names_source(answer, row["source"]));
   }
 }
 

@@ -3,15 +3,18 @@
 
 #include "folder.hpp"
 #include "json_of.hpp"
+#include "slot_plan.hpp"
 
 #include <cmath>
-#include <sstream>
 
 using namespace quillside;
 using test::answer_of;
 using test::error_of;
 using test::has_caution;
+using test::in_mm_words;
 using test::Json;
+using test::steps_with;
+using test::value;
 using test::WithinAbs;
 using test::WithinRel;
 
@@ -21,16 +24,6 @@ constexpr double inch = 25.4; // mm, exact by definition
 
 const std::string latch = "slot C752 --part 0.118 --part-width 0.630 --thick 3/16 --machine bench";
 const std::string escutcheon = "slot 303 --part 3.18mm --part-width 12mm --thick 2mm --fit slide --machine bench";
-
-double value_of(const Json& of, const char* name) { return of.at(name).at("value").get<double>(); }
-
-/// The steps whose cutter has this name, in order.
-std::vector<Json> steps_with(const Json& answer, const std::string& cutter) {
-  std::vector<Json> found;
-  for (const auto& step : answer["set"]["steps"])
-    if (step.value("cutter", "") == cutter) found.push_back(step);
-  return found;
-}
 
 Json only_step_with(const Json& answer, const std::string& cutter) {
   const auto found = steps_with(answer, cutter);
@@ -48,13 +41,6 @@ bool step_says(const Json& answer, const std::string& words) {
   for (const auto& step : answer["set"]["steps"])
     if (step["do"].get<std::string>().find(words) != std::string::npos) return true;
   return false;
-}
-
-std::string in_mm_words(double mm) {
-  std::ostringstream words;
-  words.precision(17);
-  words << mm << "mm";
-  return words.str();
 }
 
 /// What one tool is run at is what it is run at alone.
@@ -81,8 +67,8 @@ TEST_CASE("the latch plate: width, offset and travel") {
   CHECK_THAT(width["high"].get<double>(), WithinAbs(part + 0.016, 1e-9));
   CHECK(answer["inputs"]["condition"]["value"] == "annealed"); // what the drill's speed was taken for
   const double offset = (part + 0.008 - inch * 7 / 64) / 2;
-  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs(offset, 1e-9));
-  CHECK_THAT(value_of(answer["set"], "wall_to_wall"), WithinAbs(2 * offset, 1e-9));
+  CHECK_THAT(value(answer["set"], "side_offset"), WithinAbs(offset, 1e-9));
+  CHECK_THAT(value(answer["set"], "wall_to_wall"), WithinAbs(2 * offset, 1e-9));
   CHECK(answer["inputs"]["fit"]["value"] == "push");
   CHECK(answer["inputs"]["fit"]["given"] == false);
   CHECK_THAT(answer["inputs"]["cutter_size"]["value"].get<double>(), WithinAbs(inch * 7 / 64, 1e-9));
@@ -91,8 +77,8 @@ TEST_CASE("the latch plate: width, offset and travel") {
 TEST_CASE("a part of 0.162 in with a 1/8 in cutter at no clearance goes 0.0185 in each side") {
   // Source: common practice, no source: (part - cutter)/2.
   const Json answer = answer_of("slot C752 --part 0.162 --cutter-size 1/8 --clearance 0");
-  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs(0.0185 * inch, 1e-9));
-  CHECK_THAT(value_of(answer["set"], "wall_to_wall"), WithinAbs(0.037 * inch, 1e-9));
+  CHECK_THAT(value(answer["set"], "side_offset"), WithinAbs(0.0185 * inch, 1e-9));
+  CHECK_THAT(value(answer["set"], "wall_to_wall"), WithinAbs(0.037 * inch, 1e-9));
 }
 
 TEST_CASE("the latch plate: the row of holes is drilled as `drill` says, and stands as geometry wants it") {
@@ -104,7 +90,7 @@ TEST_CASE("the latch plate: the row of holes is drilled as `drill` says, and sta
   CHECK(holes["depth"]["value"] == alone["set"]["depth_stop"]["value"]);
   CHECK(answer["set"]["depth_stop"]["value"] == alone["set"]["depth_stop"]["value"]);
   // Source: 0.050 to 0.060 in is left at the front (common practice, no source): 3/16 - 0.050.
-  CHECK_THAT(value_of(answer["set"], "depth_stop"), WithinAbs(0.1375 * inch, 1e-9));
+  CHECK_THAT(value(answer["set"], "depth_stop"), WithinAbs(0.1375 * inch, 1e-9));
   // The pocket reaches the slot's corners: each corner lies inside the half circle at the pocket's end, held by the
   // distance itself, and the slot's end 0.010 in short of the pocket's at least (the margin of tables/limits.toml).
   const auto places = places_of(holes);
@@ -127,17 +113,17 @@ TEST_CASE("the latch plate: pocket, first cut and walls are milled as `mill` say
   const Json floor = only_step_with(answer, "9/64 end mill");
   const Json pocket_alone = answer_of("mill 9/64 C752 --machine bench");
   runs_as_alone(floor, pocket_alone);
-  CHECK_THAT(value_of(floor, "depth"), WithinAbs(0.1375 * inch, 1e-9));
+  CHECK_THAT(value(floor, "depth"), WithinAbs(0.1375 * inch, 1e-9));
 
   const auto slot_steps = steps_with(answer, "7/64 end mill");
   REQUIRE(slot_steps.size() == 3); // first cut, last pass, spring pass
   const Json cut_alone = answer_of("mill 7/64 C752 --machine bench");
   runs_as_alone(slot_steps[0], cut_alone);
   // Past the floor of the pocket by 0.010 in (common practice, no source).
-  CHECK_THAT(value_of(slot_steps[0], "depth"), WithinAbs(0.060 * inch, 1e-9));
+  CHECK_THAT(value(slot_steps[0], "depth"), WithinAbs(0.060 * inch, 1e-9));
 
-  const std::string width = in_mm_words(value_of(slot_steps[1], "width_of_cut"));
-  const std::string depth = in_mm_words(value_of(slot_steps[1], "depth_of_cut"));
+  const std::string width = in_mm_words(value(slot_steps[1], "width_of_cut"));
+  const std::string depth = in_mm_words(value(slot_steps[1], "depth_of_cut"));
   const Json wall_alone = answer_of("mill 7/64 C752 --machine bench --width " + width + " --depth " + depth);
   runs_as_alone(slot_steps[1], wall_alone);
   CHECK(slot_steps[1]["wall_left"]["value"] == wall_alone["found"]["wall_error"]["value"]);
@@ -145,16 +131,16 @@ TEST_CASE("the latch plate: pocket, first cut and walls are milled as `mill` say
 
   // No pass is deeper than the single ask allows, and one pass fewer would be.
   const auto deepest = [&](const Json& step, const Json& alone) {
-    const double most = value_of(alone["set"], "depth_of_cut");
+    const double most = value(alone["set"], "depth_of_cut");
     const auto passes = step["passes"].get<int>();
-    CHECK_THAT(value_of(step, "depth_of_cut") * passes, WithinAbs(value_of(step, "depth"), 1e-9));
-    CHECK(value_of(step, "depth_of_cut") <= most + 1e-9);
-    CHECK((passes == 1 || value_of(step, "depth") / (passes - 1) > most));
+    CHECK_THAT(value(step, "depth_of_cut") * passes, WithinAbs(value(step, "depth"), 1e-9));
+    CHECK(value(step, "depth_of_cut") <= most + 1e-9);
+    CHECK((passes == 1 || value(step, "depth") / (passes - 1) > most));
   };
   deepest(floor, pocket_alone);
   deepest(slot_steps[0], cut_alone);
   deepest(slot_steps[1], answer_of("mill 7/64 C752 --machine bench --width " + width));
-  CHECK_THAT(value_of(answer["found"], "passes"), WithinAbs(slot_steps[0]["passes"].get<double>(), 1e-12));
+  CHECK_THAT(value(answer["found"], "passes"), WithinAbs(slot_steps[0]["passes"].get<double>(), 1e-12));
 }
 
 TEST_CASE("no more holes than stand clear of one another, and no fewer") {
@@ -180,8 +166,8 @@ TEST_CASE("a pocket wider than its tool reaches the corners too, and no further 
   for (const auto& step : steps)
     if (step["do"].get<std::string>().find("floor of the pocket") != std::string::npos && step.contains("passes"))
       floor = step;
-  tool = width * inch - 2 * value_of(floor, "offset");
-  const double flat = value_of(floor, "offset");
+  tool = width * inch - 2 * value(floor, "offset");
+  const double flat = value(floor, "offset");
   const double corner_x = answer["set"]["slot_length"]["high"].get<double>() / 2;
   const double corner_y = answer["set"]["slot_width"]["high"].get<double>() / 2;
   const auto holds_corner = [&](double half) {
@@ -208,13 +194,13 @@ TEST_CASE("the last pass ends where the slot ends, the first one short of it by 
   const Json answer = answer_of(latch);
   const auto steps = steps_with(answer, "7/64 end mill");
   REQUIRE(steps.size() == 3);
-  const double end = value_of(answer["set"], "slot_length") / 2 - inch * 7 / 64 / 2;
+  const double end = value(answer["set"], "slot_length") / 2 - inch * 7 / 64 / 2;
   CHECK_THAT(places_of(steps[1]).back(), WithinAbs(end, 1e-9));
   CHECK_THAT(places_of(steps[1]).front(), WithinAbs(-end, 1e-9));
   CHECK_THAT(places_of(steps[0]).back(), WithinAbs(end - 0.1, 1e-9));
   // Slot length by the same fit at 16 mm: H7 0 to +18, h6 0 to -11 um (ISO 286-2, 10 to 18 mm; from memory), its
   // middle.
-  CHECK_THAT(value_of(answer["set"], "slot_length"), WithinAbs(0.630 * inch + 0.0145, 1e-9));
+  CHECK_THAT(value(answer["set"], "slot_length"), WithinAbs(0.630 * inch + 0.0145, 1e-9));
 }
 
 TEST_CASE("time in the cut is what the steps come to") {
@@ -222,14 +208,14 @@ TEST_CASE("time in the cut is what the steps come to") {
   const std::string more = GENERATE("", " --pocket-width 0.1500");
   const Json answer = answer_of(latch + more);
   const Json drill_alone = answer_of("drill 9/64 C752 --thick 3/16 --leave 0.050 --machine bench");
-  double seconds = 4 * value_of(drill_alone["found"], "cut_time");
+  double seconds = 4 * value(drill_alone["found"], "cut_time");
   for (const auto& step : answer["set"]["steps"]) {
     if (!step.contains("passes")) continue;
     const auto places = places_of(step);
-    const double walls = value_of(step, "offset") > 0 ? 2 : 1;
-    seconds += walls * step["passes"].get<int>() * (places.back() - places.front()) / value_of(step, "feed_rate") * 60;
+    const double walls = value(step, "offset") > 0 ? 2 : 1;
+    seconds += walls * step["passes"].get<int>() * (places.back() - places.front()) / value(step, "feed_rate") * 60;
   }
-  CHECK_THAT(value_of(answer["found"], "time"), WithinRel(seconds, 1e-9));
+  CHECK_THAT(value(answer["found"], "time"), WithinRel(seconds, 1e-9));
 }
 
 TEST_CASE("the first cut as measured sets the offsets anew") {
@@ -238,7 +224,7 @@ TEST_CASE("the first cut as measured sets the offsets anew") {
   const double measured = GENERATE(0.1095, 0.1105, 0.1120, 0.1150);
   const Json answer = answer_of(latch + " --cut-width " + std::to_string(measured));
   INFO(measured);
-  CHECK_THAT(value_of(answer["set"], "side_offset"), WithinAbs((part + 0.008 - measured * inch) / 2, 1e-6));
+  CHECK_THAT(value(answer["set"], "side_offset"), WithinAbs((part + 0.008 - measured * inch) / 2, 1e-6));
   // Only what is left is planned: no drill, no pocket, no first cut, nothing to measure.
   CHECK(steps_with(answer, "9/64 drill").empty());
   CHECK(steps_with(answer, "9/64 end mill").empty());
@@ -247,15 +233,14 @@ TEST_CASE("the first cut as measured sets the offsets anew") {
   CHECK(steps_with(answer, "7/64 end mill").size() == 2);
   // What the cutter cuts is what it cuts at the ends too.
   const auto steps = steps_with(answer, "7/64 end mill");
-  CHECK_THAT(places_of(steps[0]).back(),
-             WithinAbs((value_of(answer["set"], "slot_length") - measured * inch) / 2, 1e-6));
-  CHECK_THAT(value_of(answer["found"], "corner_left"), WithinAbs((std::sqrt(2.0) - 1) / 2 * measured * inch, 1e-6));
+  CHECK_THAT(places_of(steps[0]).back(), WithinAbs((value(answer["set"], "slot_length") - measured * inch) / 2, 1e-6));
+  CHECK_THAT(value(answer["found"], "corner_left"), WithinAbs((std::sqrt(2.0) - 1) / 2 * measured * inch, 1e-6));
 }
 
 TEST_CASE("a first cut that is in the fit already is left alone, one beyond it is the end of the plate") {
   const Json in_it = answer_of(latch + " --cut-width 0.1182");
   CHECK(has_caution(in_it, "slot-fits-now"));
-  CHECK(value_of(in_it["set"], "side_offset") == 0);
+  CHECK(value(in_it["set"], "side_offset") == 0);
   CHECK(steps_with(in_it, "7/64 end mill").empty());
   const Json beyond = answer_of(latch + " --cut-width 0.1195");
   CHECK(beyond["verdict"] == "do not");
@@ -265,10 +250,10 @@ TEST_CASE("a first cut that is in the fit already is left alone, one beyond it i
   const Json little = answer_of("slot 303 --part 0.118 --part-width 0.630 --thick 3/16 --cut-width 2.990mm");
   CHECK_FALSE(has_caution(little, "slot-fits-now"));
   CHECK(little["verdict"] == "back off");
-  CHECK_THAT(value_of(little["set"], "side_offset"), WithinAbs((0.118 * inch + 0.008 - 2.990) / 2, 1e-9));
+  CHECK_THAT(value(little["set"], "side_offset"), WithinAbs((0.118 * inch + 0.008 - 2.990) / 2, 1e-9));
   CHECK(steps_with(little, "7/64 end mill").empty());
   // Not moved, it is as wide as it was read: a caliper's 0.02 mm (common practice, no source).
-  CHECK_THAT(value_of(in_it["found"], "width_doubt"), WithinAbs(0.02, 1e-9));
+  CHECK_THAT(value(in_it["found"], "width_doubt"), WithinAbs(0.02, 1e-9));
 }
 
 TEST_CASE("a cut narrower than its cutter is a wrong reading") {
@@ -302,7 +287,7 @@ TEST_CASE("doubt of the slot and of the part, added up in squares") {
   const Json answer = answer_of("slot C752 --part 3mm+-0.005mm --part-width 16mm --thick 4.76mm --clearance 0.05mm "
                                 "--machine bench --cut-width 2.6mm+-0.010mm");
   const double slot = std::sqrt(0.010 * 0.010 + 2 * 0.0127 * 0.0127);
-  CHECK_THAT(value_of(answer["found"], "width_doubt"), WithinAbs(slot, 5e-4));
+  CHECK_THAT(value(answer["found"], "width_doubt"), WithinAbs(slot, 5e-4));
   const Json& sits = answer["found"]["interference"];
   CHECK_THAT(sits["value"].get<double>(), WithinAbs(-0.05, 5e-4));
   CHECK_THAT(sits["high"].get<double>() - sits["value"].get<double>(), WithinAbs(std::hypot(slot, 0.005), 5e-4));
@@ -332,7 +317,7 @@ runout = "0.1 mm"
 source = "mine"
 )");
   const Json answer = answer_of("slot C752 --part 3.5mm --clearance 0 --machine worn --tables " + file);
-  CHECK_THAT(value_of(answer["found"], "width_doubt"), WithinAbs(std::sqrt(0.01 + 2 * 0.0127 * 0.0127), 1e-6));
+  CHECK_THAT(value(answer["found"], "width_doubt"), WithinAbs(std::sqrt(0.01 + 2 * 0.0127 * 0.0127), 1e-6));
 }
 
 TEST_CASE("rough and last passes share the way to the wall") {
@@ -340,7 +325,7 @@ TEST_CASE("rough and last passes share the way to the wall") {
   const auto offsets = [](const std::string& line) {
     std::vector<double> all;
     for (const auto& step : steps_with(answer_of(line), "2.5mm end mill"))
-      if (value_of(step, "offset") > 0) all.push_back(value_of(step, "offset"));
+      if (value(step, "offset") > 0) all.push_back(value(step, "offset"));
     all.pop_back(); // the spring pass is the last one again
     return all;
   };
@@ -381,13 +366,13 @@ TEST_CASE("drill shanks that go in and that do not") {
   const Json answer = answer_of(latch);
   for (const auto& step : answer["set"]["steps"]) {
     if (!step.contains("goes")) continue;
-    const double goes = value_of(step["goes"], "size");
-    const double stays = value_of(step["stays_out"], "size");
+    const double goes = value(step["goes"], "size");
+    const double stays = value(step["stays_out"], "size");
     CHECK(goes <= answer["set"]["slot_width"]["low"].get<double>());
     CHECK(stays >= answer["set"]["slot_width"]["high"].get<double>());
     // Nothing of the ladder lies between the gauge and the width it is for.
     const Json below = answer_of("size " + in_mm_words(answer["set"]["slot_width"]["low"].get<double>()));
-    CHECK_THAT(value_of(below["found"]["below"][0], "length"), WithinAbs(goes, 1e-9));
+    CHECK_THAT(value(below["found"]["below"][0], "length"), WithinAbs(goes, 1e-9));
     return;
   }
   FAIL_CHECK("no step tries shanks");
@@ -397,15 +382,15 @@ TEST_CASE("the escutcheon: through from the front, rough and last passes") {
   // Source: ISO 286-2, H7/g6 over 3 to 6 mm: 4 to 24 um of clearance (H7 0 to +12, g6 -4 to -12 um): its middle 14 um.
   const Json answer = answer_of(escutcheon);
   CHECK(answer["verdict"] == "go");
-  CHECK_THAT(value_of(answer["set"], "slot_width"), WithinAbs(3.18 + 0.014, 1e-9));
+  CHECK_THAT(value(answer["set"], "slot_width"), WithinAbs(3.18 + 0.014, 1e-9));
   CHECK_FALSE(answer["set"].contains("depth_stop")); // 0.73 mm of a pocket is not worth opening
   const auto steps = steps_with(answer, "2.5mm end mill");
   REQUIRE(steps.size() == 4);
-  CHECK_THAT(value_of(steps[0], "depth"), WithinAbs(2 + 0.254, 1e-9));
+  CHECK_THAT(value(steps[0], "depth"), WithinAbs(2 + 0.254, 1e-9));
   const double offset = (3.194 - 2.5) / 2;
-  CHECK_THAT(value_of(steps[1], "offset"), WithinAbs(offset - 0.1, 1e-9));
-  CHECK_THAT(value_of(steps[2], "offset"), WithinAbs(offset, 1e-9));
-  CHECK_THAT(value_of(steps[2], "width_of_cut"), WithinAbs(0.1, 1e-9));
+  CHECK_THAT(value(steps[1], "offset"), WithinAbs(offset - 0.1, 1e-9));
+  CHECK_THAT(value(steps[2], "offset"), WithinAbs(offset, 1e-9));
+  CHECK_THAT(value(steps[2], "width_of_cut"), WithinAbs(0.1, 1e-9));
   const Json rough = answer_of("mill 2.5mm 303 --machine bench --width " + in_mm_words(offset - 0.1));
   runs_as_alone(steps[1], rough);
 }
@@ -417,7 +402,7 @@ TEST_CASE("a slot wider than any end mill has its pocket cut in two passes") {
   CHECK(answer["verdict"] == "go");
   const auto steps = steps_with(answer, "20mm end mill");
   REQUIRE_FALSE(steps.empty());
-  const double offset = value_of(steps[0], "offset");
+  const double offset = value(steps[0], "offset");
   CHECK(offset > 0);
   CHECK(offset <= 10);
   CHECK(2 * offset + 20 >= answer["set"]["slot_width"]["high"].get<double>() + 2 * 0.254 - 1e-9);
@@ -426,10 +411,9 @@ TEST_CASE("a slot wider than any end mill has its pocket cut in two passes") {
 TEST_CASE("round ends that clear the part want the slot longer by the cutter") {
   const Json filed = answer_of(latch);
   const Json clear = answer_of(latch + " --ends clear");
-  CHECK_THAT(value_of(clear["set"], "slot_length") - value_of(filed["set"], "slot_length"),
-             WithinAbs(inch * 7 / 64, 1e-9));
-  CHECK(value_of(clear["found"], "corner_left") == 0);
-  CHECK_THAT(value_of(filed["found"], "corner_left"), WithinAbs(0.2071 * inch * 7 / 64, 1e-3));
+  CHECK_THAT(value(clear["set"], "slot_length") - value(filed["set"], "slot_length"), WithinAbs(inch * 7 / 64, 1e-9));
+  CHECK(value(clear["found"], "corner_left") == 0);
+  CHECK_THAT(value(filed["found"], "corner_left"), WithinAbs(0.2071 * inch * 7 / 64, 1e-3));
   CHECK(step_says(filed, "file the corners"));
   CHECK_FALSE(step_says(clear, "file the corners"));
 }
@@ -437,19 +421,7 @@ TEST_CASE("round ends that clear the part want the slot longer by the cutter") {
 TEST_CASE("both walls conventional where there is backlash, either way where the machine's row says there is none") {
   CHECK(has_caution(answer_of(latch), "slot-climb"));
   test::Folder folder;
-  const std::string file = folder.write("own.toml", R"([source.mine]
-author = "me"
-title = "my mill"
-standing = "own bench"
-[[machine]]
-key = "stiff"
-name = "mill with preloaded screws"
-kind = "mill"
-range = "100 to 5000 rev/min"
-holder = "collet"
-backlash_free = true
-source = "mine"
-)");
+  const std::string file = folder.write("own.toml", test::stiff_mill);
   const Json answer = answer_of("slot C752 --part 0.118 --part-width 0.630 --machine stiff --tables " + file);
   CHECK_FALSE(has_caution(answer, "slot-climb"));
   CHECK(has_caution(answer, "slot-no-backlash"));
@@ -458,14 +430,14 @@ source = "mine"
 TEST_CASE("tight fits: tight at the walls only, and said where they may slip") {
   // Source: ISO 286-2, H7/p6 up to 3 mm: p6 +6 to +12 um, so 4 um loose to 12 um tight: 4 um tight in the middle.
   const Json press = answer_of("slot C752 --part 2.9mm --part-width 16mm --fit press");
-  CHECK_THAT(value_of(press["set"], "slot_width"), WithinAbs(2.9 - 0.004, 1e-9));
+  CHECK_THAT(value(press["set"], "slot_width"), WithinAbs(2.9 - 0.004, 1e-9));
   CHECK(has_caution(press, "slot-may-slip"));
   CHECK_FALSE(has_caution(answer_of("slot C752 --part 3.1mm --fit press"), "slot-may-slip"));
-  CHECK(value_of(press["set"], "slot_length") >= 16); // the ends hold nothing
+  CHECK(value(press["set"], "slot_length") >= 16); // the ends hold nothing
   const Json driven = answer_of("slot C752 --part 0.118 --fit driven");
   CHECK(has_caution(driven, "driven-fit"));
   // Source: 0.002 to 0.005 in tight on a soft plate (common practice, no source).
-  CHECK_THAT(value_of(driven["set"], "slot_width"), WithinAbs((0.118 - 0.0035) * inch, 1e-9));
+  CHECK_THAT(value(driven["set"], "slot_width"), WithinAbs((0.118 - 0.0035) * inch, 1e-9));
 }
 
 TEST_CASE("what was not said is left out of the plan, and said") {

@@ -6,14 +6,9 @@
 using namespace quillside;
 using test::answer_of;
 using test::Json;
+using test::value;
 using test::WithinAbs;
 using test::WithinRel;
-
-namespace {
-
-double value(const Json& measure) { return measure["value"].get<double>(); }
-
-} // namespace
 
 TEST_CASE("without a machine what is set is what is wanted, band and all") {
   const Json answer = answer_of("drill no30 303");

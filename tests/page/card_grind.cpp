@@ -10,18 +10,23 @@
 #include "../page_boxes.hpp"
 #include "document_of.hpp"
 #include "ink.hpp"
+#include "words_on.hpp"
 
 using namespace quillside;
 using page::LineDrawn;
+using test::by_poppler;
+using test::degree;
 using test::document_of;
 using test::Folder;
 using test::Json;
+using test::lettered;
 using test::Pixels;
+using test::tenth;
+using test::value;
 using test::WithinAbs;
 
 namespace {
 
-constexpr double degree = 3.14159265358979324 / 180;
 constexpr double heavy = 0.55;  // what is set by
 constexpr double outline = 0.2; // the drill
 constexpr double lip_pen = 0.9; // the lip that is ground
@@ -71,30 +76,12 @@ int sheet_named(const page::Canvas& card, const std::string& name, int which = 0
   return 0;
 }
 
-bool lettered(const page::Canvas& card, int sheet, const std::string& text) {
-  return std::any_of(card.texts().begin(), card.texts().end(),
-                     [&](const auto& one) { return one.sheet == sheet && one.text == text; });
-}
-
-/// To a tenth, as every angle is printed: 59, 17.5.
-std::string tenth(double angle) {
-  std::string text = std::to_string(std::round(angle * 10) / 10);
-  text.resize(text.find('.') + 2);
-  return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
-}
-
-double value(const Json& quantity) { return quantity["value"].get<double>(); }
-
 struct Picture {
   page::Canvas card;
   Json record;
 };
 Picture picture_of(const std::string& line, const test::Wanted& wanted = {}) {
   return {page::draw(document_of(line, wanted)), test::answer_of(line)};
-}
-
-Pixels by_poppler(const Folder& folder, const page::Canvas& card, int sheet) {
-  return pdf_pixels(folder, folder.write("a.pdf", card.picture(page::PictureKind::pdf, {"", ""})), sheet + 1, dpi);
 }
 
 /// The disk's face, drawn from left to right, and the line that the drill is laid by, from the disk on.
@@ -174,7 +161,7 @@ TEST_CASE("a hold's line stands at the record's angle to the disk: as drawn, and
       const Set set = set_on(card, sheet);
       CHECK_THAT(swing_drawn(set), WithinAbs(expected, 1e-6));
       // A line of 70 mm or more: 0.05 deg is 0.06 mm at its end, one dot.
-      CHECK_THAT(180 - angle_of_ink(by_poppler(folder, card, sheet), dots, set.face, set.by),
+      CHECK_THAT(180 - angle_of_ink(by_poppler(folder, card, sheet, dpi), dots, set.face, set.by),
                  WithinAbs(expected, 0.05));
       CHECK(lettered(card, sheet, tenth(expected)));
       if (facets.size() > 1 && std::string(hold.sheet) != "FENCE")
@@ -229,7 +216,7 @@ TEST_CASE("wedges to saw have the record's tilt and rise: as drawn, and by ink")
     std::string over = std::to_string(std::round(rises * 100) / 100);
     over.resize(over.find('.') + 3);
     CHECK(lettered(card, sheet, "rise " + over + " mm over 100 mm"));
-    const Pixels pixels = by_poppler(folder, card, sheet);
+    const Pixels pixels = by_poppler(folder, card, sheet, dpi);
     CHECK_THAT(180 - angle_of_ink(pixels, dots, slope, base), WithinAbs(tilt, 0.05));
     // The base by the ink of what stands at its ends: the thin end is where slope and base cross.
     const test::InkLine down = ink_of(pixels, dots, base);
@@ -267,7 +254,7 @@ TEST_CASE("the ruler of each sheet is true to 0.1 mm, and the length down its ed
     const auto whole_inches = marks(5);
     REQUIRE(tens.size() >= 11);
     REQUIRE(whole_inches.size() >= 5);
-    const Pixels pixels = by_poppler(folder, card, sheet);
+    const Pixels pixels = by_poppler(folder, card, sheet, dpi);
     const auto at = [&](const LineDrawn& mark) { return ink_of(pixels, dots, mark).right; };
     CHECK_THAT(at(tens[10]) - at(tens[0]), WithinAbs(100, 0.1));
     CHECK_THAT(at(whole_inches[4]) - at(whole_inches[0]), WithinAbs(101.6, 0.1));
@@ -298,7 +285,8 @@ TEST_CASE("the drill is laid true to size, along the line, its lip on the disk")
     for (const auto& line : test::lines_of_pen(card, sheet, outline))
       if (test::length_in_mm(line) > 2 * one.diameter && test::angle_drawn(line, set.by) < 1e-6) sides.push_back(line);
     REQUIRE(sides.size() == 2);
-    CHECK_THAT(apart_of_ink(by_poppler(folder, card, sheet), dots, sides[0], sides[1]), WithinAbs(one.diameter, 0.1));
+    CHECK_THAT(apart_of_ink(by_poppler(folder, card, sheet, dpi), dots, sides[0], sides[1]),
+               WithinAbs(one.diameter, 0.1));
     // The lip lies on the line of the face, from the touch to the left; the operator's side of it is the drill's.
     const auto lips = test::lines_of_pen(card, sheet, lip_pen);
     REQUIRE(lips.size() == 2); // the other is of the end view
@@ -388,7 +376,7 @@ TEST_CASE("a fixture's lines: wheel, pivot and drill at the record's angles and 
   CHECK_THAT(right, WithinAbs(foot_right + value(cone["point_overhang"]) * std::cos((half + axis) * degree), 1e-6));
   CHECK_THAT(down, WithinAbs(foot_down - value(cone["point_overhang"]) * std::sin((half + axis) * degree), 1e-6));
   const Folder folder;
-  const Pixels pixels = by_poppler(folder, card, sheet);
+  const Pixels pixels = by_poppler(folder, card, sheet, dpi);
   CHECK_THAT(180 - angle_of_ink(pixels, dots, face, pivot), WithinAbs(half, 0.05));
   CHECK_THAT(angle_of_ink(pixels, dots, pivot, drill), WithinAbs(axis, 0.05));
   // Enlarged at the face: the letters of foot and tip stand within that view, under its title and over its legend.

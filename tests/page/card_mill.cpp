@@ -6,16 +6,19 @@
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 
 #include "../page_boxes.hpp"
 #include "drawn_document.hpp"
+#include "words_on.hpp"
 
 using namespace quillside;
 using test::answer_of;
 using test::document_text;
 using test::drawn_document;
+using test::in_mm_words;
 using test::Json;
+using test::value;
+using test::why_value;
 using test::WithinAbs;
 using test::WithinRel;
 
@@ -36,15 +39,7 @@ const std::vector<std::string>& passes() {
   return all;
 }
 
-std::string in_mm_words(double mm) {
-  std::ostringstream words;
-  words.precision(17);
-  words << mm << "mm";
-  return words.str();
-}
-
-double value_of(const Json& of, const char* name) { return of.at(name).at("value").get<double>(); }
-double high_of(const Json& of, const char* name) { return of.at(name).value("high", value_of(of, name)); }
+double high_of(const Json& of, const char* name) { return of.at(name).value("high", value(of, name)); }
 
 /// The picture read back: what a place on the sheet stands for, by the figures on its axes.
 class Picture {
@@ -108,11 +103,7 @@ public:
     FAIL("no line under '" << name << "'");
     return 0;
   }
-  [[nodiscard]] bool says(const std::string& words) const {
-    std::string all;
-    for (const auto& text : canvas_.texts()) all += text.text + " ";
-    return all.find(words) != std::string::npos;
-  }
+  [[nodiscard]] bool says(const std::string& words) const { return test::says(canvas_, words); }
   [[nodiscard]] const page::Canvas& canvas() const { return canvas_; }
 
 private:
@@ -142,7 +133,7 @@ TEST_CASE("depths of a pass: each is what the ask says with that depth") {
   if (const auto at = without.find(" --depth"); at != std::string::npos) without.erase(at);
   double last = 0;
   for (const auto& point : document["more"]) {
-    const double depth = value_of(point["inputs"], "depth");
+    const double depth = value(point["inputs"], "depth");
     CHECK(depth > last);
     last = depth;
     const Json alone = answer_of(without + " --depth " + in_mm_words(depth));
@@ -151,7 +142,7 @@ TEST_CASE("depths of a pass: each is what the ask says with that depth") {
     CHECK(point["verdict"] == alone["verdict"]);
   }
   // No further than the flutes, and past the deepest pass that can be right, or to them.
-  const double flutes = value_of(document["answer"]["inputs"], "flute_length");
+  const double flutes = value(document["answer"]["inputs"], "flute_length");
   CHECK(last <= flutes * (1 + 1e-12));
   const double likely = high_of(answer_of(without)["set"], "depth_of_cut");
   CHECK((last > likely || last > flutes * (1 - 1e-9)));
@@ -165,20 +156,18 @@ TEST_CASE("depths of a pass: the deepest that keeps its limits is among them, an
       {{"mill 1/8 416 --machine bench", "root_stress", "stress to stay under"},
        {"mill 1/2 C360 --machine bench", "power", "power of the machine"}}));
   const Json document = Json::parse(document_text(line));
-  const double deepest = value_of(document["answer"]["set"], "depth_of_cut");
-  double limit = 0;
-  for (const auto& why : document["answer"]["why"])
-    if (why["step"] == step) limit = why["value"]["value"].get<double>();
+  const double deepest = value(document["answer"]["set"], "depth_of_cut");
+  const double limit = why_value(document["answer"], step);
   REQUIRE(limit > 0);
   bool there = false;
   double first = 0;
   for (const auto& point : document["more"]) {
-    const double depth = value_of(point["inputs"], "depth");
+    const double depth = value(point["inputs"], "depth");
     there = there || depth == deepest;
     if (first == 0 && high_of(point["found"], finding.c_str()) >= limit) first = depth;
   }
   CHECK(there);
-  const double reach = value_of(document["more"].back()["inputs"], "depth");
+  const double reach = value(document["more"].back()["inputs"], "depth");
   CHECK_THAT(first, WithinAbs(deepest, 0.001 * deepest + 0.001 * reach));
 }
 
@@ -190,15 +179,13 @@ TEST_CASE(
        {"mill 3/8 1018 --machine bench", "power", "power of the machine"}}));
   INFO(line << " " << finding);
   const Json document = Json::parse(document_text(line));
-  double limit = 0;
-  for (const auto& why : document["answer"]["why"])
-    if (why["step"] == step) limit = why["value"]["value"].get<double>();
+  const double limit = why_value(document["answer"], step);
   REQUIRE(limit > 0);
   double first = 0;
   for (const auto& point : document["more"])
-    if (first == 0 && high_of(point["found"], finding.c_str()) >= limit) first = value_of(point["inputs"], "depth");
-  REQUIRE(first > 1.01 * value_of(document["answer"]["set"], "depth_of_cut"));
-  const double sooner = first - 0.001 * value_of(document["more"].back()["inputs"], "depth");
+    if (first == 0 && high_of(point["found"], finding.c_str()) >= limit) first = value(point["inputs"], "depth");
+  REQUIRE(first > 1.01 * value(document["answer"]["set"], "depth_of_cut"));
+  const double sooner = first - 0.001 * value(document["more"].back()["inputs"], "depth");
   const Json alone = answer_of(line + " --depth " + in_mm_words(sooner));
   CHECK(high_of(alone["found"], finding.c_str()) < limit);
 }
@@ -232,9 +219,9 @@ TEST_CASE("card of mill: the curve goes through each answer, read off the pictur
   for (std::size_t i = 0; i < curve.size(); ++i) {
     const Json& point = document["more"][i];
     CHECK_THAT(picture.depth_at(curve[i].to.right),
-               WithinAbs(value_of(point["inputs"], "depth"), picture.depth_tolerance()));
+               WithinAbs(value(point["inputs"], "depth"), picture.depth_tolerance()));
     CHECK_THAT(picture.off_at(curve[i].to.down),
-               WithinAbs(value_of(point["found"], "wall_error"), picture.off_tolerance()));
+               WithinAbs(value(point["found"], "wall_error"), picture.off_tolerance()));
   }
 }
 
@@ -243,11 +230,11 @@ TEST_CASE("card of mill: the depth that is set, the one asked for and the limits
   const Picture picture(line);
   const Json answer = answer_of(line);
   const double tolerance = picture.depth_tolerance();
-  CHECK_THAT(picture.depth_of("SET 0.0190"), WithinAbs(value_of(answer["set"], "depth_of_cut"), tolerance));
+  CHECK_THAT(picture.depth_of("SET 0.0190"), WithinAbs(value(answer["set"], "depth_of_cut"), tolerance));
   CHECK_THAT(picture.depth_of("asked 0.0500"), WithinAbs(0.050 * 25.4, tolerance));
   CHECK_THAT(picture.depth_of("0.0406 if no harder"), WithinAbs(high_of(answer["set"], "depth_of_cut"), tolerance));
   // Strength binds: its line stands at the depth that is set.
-  CHECK_THAT(picture.depth_of("cutter's strength"), WithinAbs(value_of(answer["set"], "depth_of_cut"), tolerance));
+  CHECK_THAT(picture.depth_of("cutter's strength"), WithinAbs(value(answer["set"], "depth_of_cut"), tolerance));
   // The machine's power and the flutes are further than that, and are named.
   CHECK(picture.says("Not reached so deep"));
   CHECK(picture.says("350 W"));
@@ -255,7 +242,7 @@ TEST_CASE("card of mill: the depth that is set, the one asked for and the limits
   const Picture power("mill 1/2 C360 --machine bench");
   CHECK_THAT(
       power.depth_of("machine's power"),
-      WithinAbs(value_of(answer_of("mill 1/2 C360 --machine bench")["set"], "depth_of_cut"), power.depth_tolerance()));
+      WithinAbs(value(answer_of("mill 1/2 C360 --machine bench")["set"], "depth_of_cut"), power.depth_tolerance()));
   const Picture flutes("mill 1/4 C360 --cutter carbide --width 0.02");
   CHECK_THAT(flutes.depth_of("flutes end"), WithinAbs(0.75 * 25.4, flutes.depth_tolerance()));
   CHECK(flutes.says("machine's power is not known"));
@@ -287,10 +274,10 @@ TEST_CASE("card of mill: under the picture each verdict runs as far as the answe
   for (const auto& point : document["more"]) {
     if (!verdict.empty() && point["verdict"] != verdict) changes.push_back(before);
     verdict = point["verdict"];
-    before = value_of(point["inputs"], "depth");
+    before = value(point["inputs"], "depth");
   }
   REQUIRE(changes.size() == 2);
-  CHECK_THAT(changes[0], WithinAbs(value_of(document["answer"]["set"], "depth_of_cut"), 1e-9));
+  CHECK_THAT(changes[0], WithinAbs(value(document["answer"]["set"], "depth_of_cut"), 1e-9));
   for (const double change : changes) {
     const auto frames = picture.upright(0.25);
     const bool there = std::any_of(frames.begin(), frames.end(), [&](const auto& frame) {
@@ -304,12 +291,8 @@ TEST_CASE("card of mill: under the picture each verdict runs as far as the answe
 
 TEST_CASE("card of mill: no curve for do not, and the card says so") {
   const auto card = page::draw(drawn_document("mill 1/8 416 --machine bench --depth 0.2", {}, 1));
-  const auto says = [&](const std::string& words) {
-    return std::any_of(card.texts().begin(), card.texts().end(),
-                       [&](const auto& text) { return text.text.find(words) != std::string::npos; });
-  };
-  CHECK(says("No curve"));
-  CHECK_FALSE(says("deep, in"));
-  CHECK_FALSE(says("SET"));
+  CHECK(test::says(card, "No curve"));
+  CHECK_FALSE(test::says(card, "deep, in"));
+  CHECK_FALSE(test::says(card, "SET"));
   test::hold_boxes(card, page::least_letters);
 }

@@ -1,7 +1,6 @@
 // The card of a drill's point: as read against as wanted. Its angles are measured as they are drawn and by the ink of
 // poppler and librsvg, its figures are the record's, and what nobody read is said.
 
-#include <array>
 #include <cmath>
 
 #include <quillside/page/card.hpp>
@@ -10,18 +9,23 @@
 #include "../page_boxes.hpp"
 #include "document_of.hpp"
 #include "ink.hpp"
+#include "words_on.hpp"
 
 using namespace quillside;
 using page::LineDrawn;
+using test::degree;
 using test::document_of;
 using test::Folder;
 using test::Json;
+using test::lettered;
 using test::Pixels;
+using test::says;
+using test::tenth;
+using test::value;
 using test::WithinAbs;
 
 namespace {
 
-constexpr double degree = 3.14159265358979324 / 180;
 constexpr double heavy = 0.55;  // as read
 constexpr double dashed = 0.35; // as wanted
 constexpr int dpi = 600;
@@ -64,23 +68,6 @@ std::vector<LineDrawn> lines_of(const page::Canvas& card, double pen) {
     return line.from.down == line.to.down && (std::abs(length - 9) < 1e-6 || length > 100);
   });
   return all;
-}
-
-bool lettered(const page::Canvas& card, const std::string& text) {
-  return std::any_of(card.texts().begin(), card.texts().end(), [&](const auto& one) { return one.text == text; });
-}
-bool says(const page::Canvas& card, const std::string& text) {
-  std::string all;
-  for (const auto& one : card.texts()) all += one.text + " ";
-  return all.find(text) != std::string::npos;
-}
-
-double value(const Json& quantity) { return quantity["value"].get<double>(); }
-
-std::string tenth(double angle) {
-  std::string text = std::to_string(std::round(angle * 10) / 10);
-  text.resize(text.find('.') + 2);
-  return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
 }
 
 /// Lip from its outer corner inward: its half angle.
@@ -151,7 +138,7 @@ TEST_CASE("half angles that differ: each lip at its own, what is wanted dashed; 
     CHECK(lettered(card, text));
 
   const Folder folder;
-  const Pixels pdf = pdf_pixels(folder, folder.write("a.pdf", card.picture(page::PictureKind::pdf, {"", ""})), 1, dpi);
+  const Pixels pdf = test::by_poppler(folder, card, 0, dpi);
   const Pixels svg = svg_pixels(folder, folder.write("a.svg", card.picture(page::PictureKind::svg, {"", ""})), dpi);
   REQUIRE(card.sheets() == 1);
   for (const auto* pixels : {&pdf, &svg}) {

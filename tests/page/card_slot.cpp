@@ -10,12 +10,16 @@
 #include <set>
 
 #include "../page_boxes.hpp"
+#include "../slot_plan.hpp"
 #include "drawn_document.hpp"
 #include "tools.hpp"
+#include "words_on.hpp"
 
 using namespace quillside;
 using test::drawn_document;
 using test::Json;
+using test::steps_with;
+using test::value;
 using test::WithinAbs;
 
 namespace {
@@ -59,11 +63,7 @@ struct Drawing {
     return on;
   }
   /// All its words, each text behind the other.
-  [[nodiscard]] std::string all() const {
-    std::string all;
-    for (const auto& text : texts()) all += text.text + " ";
-    return all;
-  }
+  [[nodiscard]] std::string all() const { return test::words_on(canvas, number); }
   [[nodiscard]] bool says(const std::string& words) const { return all().find(words) != std::string::npos; }
   [[nodiscard]] page::TextDrawn text(const std::string& words) const {
     for (const auto& one : texts())
@@ -110,13 +110,11 @@ Reach reach(const std::vector<page::LineDrawn>& lines) {
   return all;
 }
 
-double value_of(const Json& of, const char* name) { return of.at(name).at("value").get<double>(); }
-
+/// The first with that cutter.
 Json step_with(const Json& record, const std::string& cutter) {
-  for (const auto& step : record["set"]["steps"])
-    if (step.value("cutter", "") == cutter) return step;
-  FAIL("no step with a " << cutter);
-  return {};
+  const auto steps = steps_with(record, cutter);
+  if (steps.empty()) FAIL("no step with a " << cutter);
+  return steps.front();
 }
 
 /// Middles of the crosses between two heights: lines 3.2 mm long, level.
@@ -187,7 +185,7 @@ TEST_CASE("a slot's drawing: the row of holes and the pocket stand to scale, cen
     CHECK_THAT(middles[i] - middles[0], WithinAbs(wanted, 0.1));
   }
   // The pocket is a drill longer than the row, and as wide as it was asked about.
-  const double bit = value_of(sheet.record["inputs"], "pocket_width");
+  const double bit = value(sheet.record["inputs"], "pocket_width");
   const Reach pocket = reach(inner(sheet.lines(0.5, back, under)));
   CHECK_THAT(pocket.across(), WithinAbs(middles.back() - middles.front() + scale * bit, 0.1));
   CHECK_THAT(pocket.down(), WithinAbs(scale * bit, 0.1));
@@ -208,12 +206,12 @@ TEST_CASE("a slot's drawing: the slot stands to scale from the front, and the cu
   const Length front = sheet.text("FRONT UP").ink.top;
   const Length below = sheet.text("Across the slot").ink.top;
   const Reach slot = reach(inner(sheet.lines(0.5, front, below)));
-  CHECK_THAT(slot.across(), WithinAbs(scale * value_of(sheet.record["set"], "slot_length"), 0.1));
-  CHECK_THAT(slot.down(), WithinAbs(scale * value_of(sheet.record["set"], "slot_width"), 0.1));
+  CHECK_THAT(slot.across(), WithinAbs(scale * value(sheet.record["set"], "slot_length"), 0.1));
+  CHECK_THAT(slot.down(), WithinAbs(scale * value(sheet.record["set"], "slot_width"), 0.1));
   const auto middles = crosses(sheet, front, below);
   REQUIRE(middles.size() == 2);
   // Source: geometry: a cutter's middle stands half a cutter short of the end it cuts.
-  const double cutter = value_of(sheet.record["inputs"], "cutter_size");
+  const double cutter = value(sheet.record["inputs"], "cutter_size");
   CHECK_THAT(middles[0] - slot.left, WithinAbs(scale * cutter / 2, 0.1));
   CHECK_THAT(slot.right - middles[1], WithinAbs(scale * cutter / 2, 0.1));
 }
@@ -254,7 +252,7 @@ TEST_CASE("a slot's drawing: thickness, pocket, what is left and the drill's tip
   auto metal = sheet.lines(0.5, from, to);
   std::erase_if(metal, [&](const page::LineDrawn& line) { return in_mm(line.from.right) > half; });
   const Reach plate = reach(metal);
-  CHECK_THAT(plate.down(), WithinAbs(scale * value_of(sheet.record["inputs"], "thick"), 0.1));
+  CHECK_THAT(plate.down(), WithinAbs(scale * value(sheet.record["inputs"], "thick"), 0.1));
   // Level lines of the outline: the back, the floor of the pocket, where the metal ends inward.
   double floor = 0;
   double pocket = 1e9;
@@ -271,10 +269,10 @@ TEST_CASE("a slot's drawing: thickness, pocket, what is left and the drill's tip
         slot = std::min(slot, in_mm(line.from.right));
     }
   }
-  CHECK_THAT(plate.bottom - floor, WithinAbs(scale * value_of(sheet.record["inputs"], "leave"), 0.1));
-  CHECK_THAT(floor - plate.top, WithinAbs(scale * value_of(step_with(sheet.record, "9/64 end mill"), "depth"), 0.1));
-  CHECK_THAT(2 * (pocket - middle), WithinAbs(scale * value_of(sheet.record["inputs"], "pocket_width"), 0.1));
-  CHECK_THAT(2 * (slot - middle), WithinAbs(scale * value_of(sheet.record["set"], "slot_width"), 0.1));
+  CHECK_THAT(plate.bottom - floor, WithinAbs(scale * value(sheet.record["inputs"], "leave"), 0.1));
+  CHECK_THAT(floor - plate.top, WithinAbs(scale * value(step_with(sheet.record, "9/64 end mill"), "depth"), 0.1));
+  CHECK_THAT(2 * (pocket - middle), WithinAbs(scale * value(sheet.record["inputs"], "pocket_width"), 0.1));
+  CHECK_THAT(2 * (slot - middle), WithinAbs(scale * value(sheet.record["set"], "slot_width"), 0.1));
   // The drill: its tip at the stop, its corners a cone higher. Source: a point of 118 deg is (D/2)/tan 59 deg high.
   std::vector<page::LineDrawn> bit;
   for (const auto& line : sheet.lines(0.25, from, to))
@@ -282,9 +280,8 @@ TEST_CASE("a slot's drawing: thickness, pocket, what is left and the drill's tip
         line.from.down != line.to.down)
       bit.push_back(line);
   REQUIRE_FALSE(bit.empty());
-  const double drill = value_of(sheet.record["inputs"], "pocket_width");
-  CHECK_THAT(in_mm(bit.front().to.down) - plate.top,
-             WithinAbs(scale * value_of(sheet.record["set"], "depth_stop"), 0.1));
+  const double drill = value(sheet.record["inputs"], "pocket_width");
+  CHECK_THAT(in_mm(bit.front().to.down) - plate.top, WithinAbs(scale * value(sheet.record["set"], "depth_stop"), 0.1));
   CHECK_THAT(in_mm(bit.front().to.down - bit.front().from.down),
              WithinAbs(scale * drill / 2 / std::tan(59 * 3.14159265358979 / 180), 0.1));
 }
@@ -301,10 +298,10 @@ TEST_CASE("a slot's drawing: an offset too small to be seen is drawn larger, and
   const double cutter_scale = sheet.scale(exaggerated ? "cutter" : "Offset and cutter");
   const double offset_scale = exaggerated ? sheet.scale("offset") : cutter_scale;
   CHECK((offset_scale > cutter_scale) == exaggerated);
-  const double offset = offset_scale * value_of(sheet.record["set"], "side_offset");
+  const double offset = offset_scale * value(sheet.record["set"], "side_offset");
   CHECK(offset >= 2.4);
   const bool measured = sheet.record["inputs"].contains("cut_width");
-  const double cut = cutter_scale * value_of(sheet.record["inputs"], measured ? "cut_width" : "cutter_size");
+  const double cut = cutter_scale * value(sheet.record["inputs"], measured ? "cut_width" : "cutter_size");
   // The walls: heavy level lines at the right.
   const double half = in_mm(sheet.canvas.sheet().width) / 2;
   std::vector<double> walls;
@@ -335,19 +332,7 @@ TEST_CASE("a slot's drawing: the wall lies at the left of the way the cutter goe
   CHECK(lower.to.right < lower.from.right);
 
   const test::Folder folder;
-  const std::string file = folder.write("own.toml", R"([source.mine]
-author = "me"
-title = "my mill"
-standing = "own bench"
-[[machine]]
-key = "stiff"
-name = "mill with preloaded screws"
-kind = "mill"
-range = "100 to 5000 rev/min"
-holder = "collet"
-backlash_free = true
-source = "mine"
-)");
+  const std::string file = folder.write("own.toml", test::stiff_mill);
   const Drawing stiff("slot C752 --part 0.118in --part-width 0.630in --thick 3/16 --machine stiff --tables " + file);
   CHECK(arrows(stiff).empty());
   CHECK_FALSE(stiff.says("Arrow"));
@@ -377,7 +362,7 @@ TEST_CASE("a slot's drawing has the record's figures, and no other") {
   }
   const auto has = [&](const Json& of, const char* name) {
     if (!of.contains(name)) return;
-    const std::string text = print_length(mm(value_of(of, name)), system);
+    const std::string text = print_length(mm(value(of, name)), system);
     INFO(name << " " << text);
     CHECK(drawn.count(text.substr(0, text.find(' '))) == 1);
   };
@@ -385,7 +370,7 @@ TEST_CASE("a slot's drawing has the record's figures, and no other") {
   has(sheet.record["set"], "slot_length");
   has(sheet.record["set"], "depth_stop");
   has(sheet.record["inputs"], "thick");
-  if (value_of(sheet.record["set"], "side_offset") > 0) {
+  if (value(sheet.record["set"], "side_offset") > 0) {
     has(sheet.record["set"], "side_offset");
     has(sheet.record["set"], "wall_to_wall");
   }
@@ -394,7 +379,7 @@ TEST_CASE("a slot's drawing has the record's figures, and no other") {
 TEST_CASE("a slot's drawing: each figure stands beside what it measures") {
   const Drawing sheet(latch);
   const auto printed = [](const Json& of, const char* name) {
-    return print_length(mm(value_of(of, name)), UnitSystem::inch);
+    return print_length(mm(value(of, name)), UnitSystem::inch);
   };
   /// The text whose ink begins nearest to a place.
   const auto nearest = [&](double left, double middle) {
@@ -437,10 +422,9 @@ TEST_CASE("a slot's drawing: each figure stands beside what it measures") {
     }
   };
   under("BACK UP", "drill at", step_with(sheet.record, "9/64 drill"));
-  Json last;
-  for (const auto& step : sheet.record["set"]["steps"])
-    if (step.value("cutter", "") == "7/64 end mill") last = step;
-  under("FRONT UP", "cutter at", last);
+  const auto milled = steps_with(sheet.record, "7/64 end mill");
+  REQUIRE_FALSE(milled.empty());
+  under("FRONT UP", "cutter at", milled.back());
 }
 
 TEST_CASE("a slot's drawing: what the plan lacks is not drawn, and it is said") {
@@ -498,5 +482,5 @@ TEST_CASE("a slot's drawing as poppler draws it: the pocket's walls are where th
     return sum / weight;
   };
   CHECK_THAT(edge(pocket.bottom) - edge(pocket.top),
-             WithinAbs(scale * value_of(sheet.record["inputs"], "pocket_width"), 0.1));
+             WithinAbs(scale * value(sheet.record["inputs"], "pocket_width"), 0.1));
 }

@@ -13,6 +13,7 @@
 #include "../page_boxes.hpp"
 #include "document_of.hpp"
 #include "tools.hpp"
+#include "words_on.hpp"
 
 using namespace quillside;
 using page::Canvas;
@@ -22,6 +23,7 @@ using test::document_of;
 using test::Folder;
 using test::Json;
 using test::WithinAbs;
+using test::words_on;
 
 namespace {
 
@@ -74,13 +76,6 @@ Length middle_of(const page::Box& box) { return box.top + 0.5 * box.height; }
 bool is_sign(const std::string& text) {
   const auto all = {ChartSign::highest, ChartSign::lowest, ChartSign::too_fast, ChartSign::cross, ChartSign::dash};
   return std::any_of(all.begin(), all.end(), [&](ChartSign sign) { return text == sign_letter(sign); });
-}
-
-std::string joined_text(const Canvas& canvas, int sheet) {
-  std::string all;
-  for (const auto& text : canvas.texts())
-    if (text.sheet == sheet) all += text.text + " ";
-  return all;
 }
 
 } // namespace
@@ -197,7 +192,7 @@ TEST_CASE("chart: every number stands in the row and the column where the record
 TEST_CASE("chart: the small print of a cell is what was wanted, and it says memory where a figure rests on it") {
   const Json record = answer_of("chart --machine pillar --materials C752 --sizes 9/64,3/8");
   const Canvas canvas = drawn("chart --machine pillar --materials C752 --sizes 9/64,3/8");
-  const std::string all = joined_text(canvas, 0);
+  const std::string all = words_on(canvas, 0);
   for (const auto& row : record["found"]["cells"]) {
     const double wanted = row[0]["wanted_spindle_speed"]["value"];
     CHECK(all.find("wants " + print_spindle_speed(rev_per_min(wanted)) + " ") != std::string::npos);
@@ -220,7 +215,7 @@ TEST_CASE(
   const Canvas canvas = page::draw(document);
   std::string all;
   for (int sheet = 0; sheet < canvas.sheets(); ++sheet) {
-    const std::string text = joined_text(canvas, sheet);
+    const std::string text = words_on(canvas, sheet);
     CHECK(text.find("page " + std::to_string(sheet + 1) + " of " + std::to_string(canvas.sheets())) !=
           std::string::npos);
     CHECK(text.find("2026-11-30") != std::string::npos);
@@ -316,7 +311,7 @@ TEST_CASE("chart: where it saves a sheet, the small print of a cell is the speed
     CHECK(small.count(text) == times);
   }
   for (int number = 0; number < sheet.table_sheets; ++number) {
-    const std::string all = joined_text(canvas, number);
+    const std::string all = words_on(canvas, number);
     CHECK(all.find("step 1 is 620, 2 1100, 3 1720, 4 2340, 5 3100 rev/min") != std::string::npos);
     CHECK(all.find("* the figure is from memory") != std::string::npos);
     CHECK(all.find("wants ") == std::string::npos);

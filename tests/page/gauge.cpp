@@ -7,12 +7,13 @@
 
 #include "../page_boxes.hpp"
 #include "document_of.hpp"
-#include "tools.hpp"
+#include "ink.hpp"
 
 using namespace quillside;
 using page::LineDrawn;
 using page::Spot;
 using test::Folder;
+using test::length_in_mm;
 using test::Pixels;
 using test::WithinAbs;
 
@@ -20,10 +21,6 @@ namespace {
 
 constexpr int dpi = 300;
 constexpr double dots = dpi / 25.4; // to the millimetre
-
-double length_mm(const LineDrawn& line) {
-  return std::hypot(in_mm(line.to.right - line.from.right), in_mm(line.to.down - line.from.down));
-}
 
 struct Point {
   double x;
@@ -33,7 +30,7 @@ struct Point {
 /// The middle of the ink on a line square to this one, so far along it [mm]; the line is looked for within 0.35 mm
 /// on either side.
 Point ink_across(const Pixels& pixels, const LineDrawn& line, double along) {
-  const double whole = length_mm(line);
+  const double whole = length_in_mm(line);
   const double ux = in_mm(line.to.right - line.from.right) / whole;
   const double uy = in_mm(line.to.down - line.from.down) / whole;
   const Point at{in_mm(line.from.right) + ux * along, in_mm(line.from.down) + uy * along};
@@ -52,7 +49,7 @@ Point ink_across(const Pixels& pixels, const LineDrawn& line, double along) {
 /// between whole millimetres, where no mark of a scale begins, and well off the ends that it shares with others.
 double direction_of_ink(const Pixels& pixels, const LineDrawn& line) {
   std::vector<Point> points;
-  for (double along = 3.5; along < length_mm(line) - 3; along += 1)
+  for (double along = 3.5; along < length_in_mm(line) - 3; along += 1)
     for (const double more : {-0.1, 0.0, 0.1}) points.push_back(ink_across(pixels, line, along + more));
   Point mean{0, 0};
   for (const auto& point : points) {
@@ -80,7 +77,8 @@ double angle_between(const Pixels& pixels, const LineDrawn& a, const LineDrawn& 
 std::vector<LineDrawn> lines_of_length(const page::Canvas& canvas, int sheet, double length) {
   std::vector<LineDrawn> all;
   for (const auto& line : canvas.lines())
-    if (line.sheet == sheet && std::abs(length_mm(line) - length) < 1e-6 && line.width > mm(0.15)) all.push_back(line);
+    if (line.sheet == sheet && std::abs(length_in_mm(line) - length) < 1e-6 && line.width > mm(0.15))
+      all.push_back(line);
   return all;
 }
 
@@ -92,8 +90,7 @@ struct Drawn {
 Drawn drawn(const Folder& folder, const std::string& line, const test::Wanted& wanted) {
   page::Canvas canvas = page::draw(test::document_of(line, wanted));
   std::vector<Pixels> pictures;
-  pictures.push_back(
-      pdf_pixels(folder, folder.write("a.pdf", canvas.picture(page::PictureKind::pdf, {"", ""})), 1, dpi));
+  pictures.push_back(test::by_poppler(folder, canvas, 0, dpi));
   pictures.push_back(svg_pixels(folder, folder.write("a.svg", canvas.picture(page::PictureKind::svg, {"", ""})), dpi));
   pictures.emplace_back(folder.write("a.png", canvas.picture(page::PictureKind::png, {"", ""})));
   return {std::move(canvas), std::move(pictures)};
@@ -119,7 +116,7 @@ TEST_CASE("the V of each angle is true to 0.05 deg on PDF, SVG and PNG, and its 
   const auto bases = lines_of_length(canvas, 0, 38);
   std::vector<std::pair<LineDrawn, LineDrawn>> squares;
   for (std::size_t i = 0; i + 2 < canvas.lines().size(); ++i)
-    if (std::abs(length_mm(canvas.lines()[i]) - 38) < 1e-6 &&
+    if (std::abs(length_in_mm(canvas.lines()[i]) - 38) < 1e-6 &&
         canvas.lines()[i].to.down == canvas.lines()[i].from.down && canvas.lines()[i].width > mm(0.15) &&
         canvas.lines()[i + 2].to.right == canvas.lines()[i].from.right)
       squares.emplace_back(canvas.lines()[i], canvas.lines()[i + 2]);
@@ -138,7 +135,7 @@ TEST_CASE("the rulers are true to 0.1 mm, across and down: 150 mm, and 6 in, on 
     std::vector<LineDrawn> all;
     for (const auto& line : canvas.lines()) {
       const Length off = across ? line.to.right - line.from.right : line.to.down - line.from.down;
-      if (std::abs(length_mm(line) - high) < 1e-6 && std::abs(in_mm(off)) < 1e-6 && line.width < mm(0.15))
+      if (std::abs(length_in_mm(line) - high) < 1e-6 && std::abs(in_mm(off)) < 1e-6 && line.width < mm(0.15))
         all.push_back(line);
     }
     return all;
@@ -154,7 +151,7 @@ TEST_CASE("the rulers are true to 0.1 mm, across and down: 150 mm, and 6 in, on 
       INFO(paper << (across ? " across" : " down"));
       // Near its far end only the long marks are there.
       const auto place = [&](const LineDrawn& mark) {
-        const Point ink = ink_across(picture, mark, length_mm(mark) - 0.4);
+        const Point ink = ink_across(picture, mark, length_in_mm(mark) - 0.4);
         return across ? ink.x : -ink.y;
       };
       for (std::size_t i = 1; i < tens.size(); ++i)
@@ -186,7 +183,7 @@ TEST_CASE("the disk of degrees: its marks stand at whole degrees, by ink") {
   // Marks of 2, 3.2 and 4.5 mm in a ring: found by their count in the order they are drawn.
   std::vector<LineDrawn> marks;
   for (const auto& line : canvas.lines()) {
-    const double length = length_mm(line);
+    const double length = length_in_mm(line);
     const bool mark = std::abs(length - 2) < 1e-6 || std::abs(length - 3.2) < 1e-6 || std::abs(length - 4.5) < 1e-6;
     if (mark && line.width < mm(0.15) && marks.size() < 360) marks.push_back(line);
   }

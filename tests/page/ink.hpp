@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <vector>
 
 #include <quillside/page/canvas.hpp>
@@ -11,13 +12,21 @@
 
 namespace quillside::test {
 
+inline constexpr double degree = std::numbers::pi / 180; // rad
+
+/// A sheet as poppler draws it. \param sheet from 0
+inline Pixels by_poppler(const Folder& folder, const page::Canvas& canvas, int sheet, int dots_per_inch) {
+  return pdf_pixels(folder, folder.write("a.pdf", canvas.picture(page::PictureKind::pdf, {"", ""})), sheet + 1,
+                    dots_per_inch);
+}
+
 inline double length_in_mm(const page::LineDrawn& line) {
   return std::hypot(in_mm(line.to.right - line.from.right), in_mm(line.to.down - line.from.down));
 }
 /// From its start to its end [deg, against the clock, -180 to 180].
 inline double direction_drawn(const page::LineDrawn& line) {
   return std::atan2(in_mm(line.from.down - line.to.down), in_mm(line.to.right - line.from.right)) * 180 /
-         3.14159265358979324;
+         std::numbers::pi;
 }
 /// Between two lines as they are drawn, start to end [deg, 0 to 180].
 inline double angle_drawn(const page::LineDrawn& a, const page::LineDrawn& b) {
@@ -85,7 +94,7 @@ inline InkLine ink_of(const Pixels& pixels, double dots_per_mm, const page::Line
   const double s = sum_s / n;
   const double t = sum_t / n;
   return {in_mm(line.from.right) + ux * s - uy * t, in_mm(line.from.down) + uy * s + ux * t,
-          direction_drawn(line) - std::atan(slope) * 180 / 3.14159265358979324};
+          direction_drawn(line) - std::atan(slope) * 180 / std::numbers::pi};
 }
 
 /// Between two lines of ink [deg, 0 to 180], start to end.
@@ -100,7 +109,7 @@ inline double apart_of_ink(const Pixels& pixels, double dots_per_mm, const page:
                            const page::LineDrawn& b) {
   const InkLine one = ink_of(pixels, dots_per_mm, a);
   const InkLine other = ink_of(pixels, dots_per_mm, b);
-  const double along = one.direction / 180 * 3.14159265358979324;
+  const double along = one.direction / 180 * std::numbers::pi;
   return std::abs((other.right - one.right) * std::sin(along) + (other.down - one.down) * std::cos(along));
 }
 

@@ -1,14 +1,12 @@
 // Pictures as the command line makes them: the file is whole or it is not there, and every trouble is one line.
 
-#include <array>
 #include <csignal>
-#include <cstdio>
 #include <filesystem>
 
 #include <sys/stat.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
+#include "../as_process.hpp"
 #include "../folder.hpp"
 #include "../json_of.hpp"
 #include "tools.hpp"
@@ -16,7 +14,9 @@
 using namespace quillside;
 using test::error_of;
 using test::Folder;
+using test::Process;
 using test::Ran;
+using test::shell;
 namespace fs = std::filesystem;
 
 namespace {
@@ -31,28 +31,8 @@ std::size_t files_in(const Folder& folder) {
   return static_cast<std::size_t>(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()));
 }
 
-struct Process {
-  int exit = -1;
-  std::string out;
-  std::string err;
-};
-/// A line of shell in which $TOOL is the program, in a bare environment.
-Process shell(const std::string& line) {
-  const Folder folder;
-  Process process;
-  FILE* pipe = popen(("TOOL='env -i PATH=" + std::string("/usr/bin:/bin") + " " QUILLSIDE_BINARY "'; { " + line +
-                      "\n} 2>'" + folder.file("err") + "'")
-                         .c_str(),
-                     "r");
-  REQUIRE(pipe != nullptr);
-  std::array<char, 4096> room{};
-  for (std::size_t size = 0; (size = std::fread(room.data(), 1, room.size(), pipe)) > 0;)
-    process.out.append(room.data(), size);
-  const int status = pclose(pipe);
-  if (WIFEXITED(status)) process.exit = WEXITSTATUS(status);
-  process.err = folder.read("err");
-  return process;
-}
+/// The program in an environment that has the shell's own tools and no more.
+const std::string tool = test::tool("PATH=/usr/bin:/bin");
 
 bool one_line(const std::string& text) { return !text.empty() && text.find('\n') == text.size() - 1; }
 
@@ -168,18 +148,18 @@ TEST_CASE("a full disk: exit 4; the old file is as it was, and no other is left 
   const Folder folder;
   const auto old = folder.write("a.pdf", "the old one");
   // 1 block of 512 bytes, which is less than any picture.
-  const Process limited = shell("ulimit -f 1; $TOOL " + ask + " --card '" + old + "'");
+  const Process limited = shell("ulimit -f 1; " + tool + ask + " --card '" + old + "'");
   CHECK(limited.exit == 4);
   CHECK(limited.out.empty());
   CHECK(one_line(limited.err));
   CHECK(folder.read("a.pdf") == "the old one");
   CHECK(files_in(folder) == 1);
   fs::create_symlink("/dev/full", folder.file("full.pdf"));
-  const Process full = shell("$TOOL " + ask + " --card '" + folder.file("full.pdf") + "'");
+  const Process full = shell(tool + ask + " --card '" + folder.file("full.pdf") + "'");
   CHECK(full.exit == 4);
   CHECK(one_line(full.err));
   CHECK(fs::is_symlink(folder.file("full.pdf")));
-  const Process out = shell("$TOOL " + ask + " --card - --as pdf >/dev/full");
+  const Process out = shell(tool + ask + " --card - --as pdf >/dev/full");
   CHECK(out.exit == 4);
   CHECK(one_line(out.err));
 }
@@ -232,7 +212,7 @@ TEST_CASE("the drawing program: not there, not a program, one that fails, one th
 
 TEST_CASE("found beside the tool; without it, and not installed: exit 4 and what would do") {
   const Folder folder;
-  CHECK(shell("$TOOL " + ask + " --card '" + folder.file("a.pdf") + "'").exit == 0);
+  CHECK(shell(tool + ask + " --card '" + folder.file("a.pdf") + "'").exit == 0);
   fs::copy_file(QUILLSIDE_BINARY, folder.file("quillside"));
   const Process alone =
       shell("env -i '" + folder.file("quillside") + "' " + ask + " --card '" + folder.file("b.pdf") + "'");

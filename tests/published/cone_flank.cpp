@@ -9,7 +9,6 @@
 
 #include <array>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <random>
 #include <stdexcept>
@@ -23,6 +22,8 @@
 
 using namespace quillside;
 using quillside::test::no_number;
+using quillside::test::prints;
+using quillside::test::shape;
 using quillside::test::six_figures;
 using quillside::test::to_radians;
 using quillside::test::WithinAbs;
@@ -305,7 +306,6 @@ Case one_of_the_cones() {
                        0.883644});
 }
 
-PointShape shape(double diameter, double web, double point) { return {mm(diameter), mm(web), degrees(point)}; }
 WantedPoint wanted(const Case& given) {
   return {shape(given.diameter, given.web, given.point), degrees(given.relief), degrees(given.chisel_edge)};
 }
@@ -396,7 +396,6 @@ TEST_CASE("a conical flank from point, relief, chisel edge and half angle, six f
   INFO(given.name);
   const ConeFlank flank = cone(given);
   const ConeSetup setup = cone_setup(flank);
-  const auto prints = [](double found, double printed) { CHECK_THAT(found, WithinAbs(printed, six_figures(printed))); };
   prints(flank.slope, given.slope);
   prints(in_degrees(flank_tilt({flank.point.included, flank.slope})), given.tilt);
   prints(in_mm(flank.apex_offset), given.apex);
@@ -478,7 +477,6 @@ TEST_CASE("the same by the angle of the pivot axis, six figures each") {
   const PointShape point = shape(row.diameter, row.web, row.point);
   const ConeFlank flank = cone_of_axis_angle({point, degrees(row.relief), degrees(row.chisel_edge)}, degrees(row.axis));
   const ConeSetup setup = cone_setup(flank);
-  const auto prints = [](double found, double printed) { CHECK_THAT(found, WithinAbs(printed, six_figures(printed))); };
   prints(in_degrees(flank.cone_half_angle), row.half_angle);
   prints(in_mm(flank.apex_offset), row.apex);
   prints(in_degrees(setup.axis_angle), row.axis);

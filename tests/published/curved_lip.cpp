@@ -3,12 +3,11 @@
 // 1e-8. Each is held to its last printed digit, the sixth. The second derivation in this file is its own: points of the
 // flute swept from its lip, kept where a flank turned by plain matrices runs through them.
 
+#include "at_random.hpp"
 #include "catch.hpp"
 #include "worked_figures.hpp"
 
 #include <cmath>
-#include <limits>
-#include <numbers>
 #include <random>
 #include <stdexcept>
 
@@ -18,15 +17,15 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::evenly;
 using quillside::test::no_number;
+using quillside::test::shape;
 using quillside::test::six_figures;
 using quillside::test::to_radians;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
-
-PointShape shape(double diameter, double web, double point) { return {mm(diameter), mm(web), degrees(point)}; }
 
 struct Given {
   double diameter, web, point, relief, chisel_edge, half_angle, helix;
@@ -314,9 +313,7 @@ TEST_CASE("two thousand drills clocked and re-pointed at random: every lip lies 
   // Source: none needed: flank and flute are each asked again, the flute by sweeping back to its straight lip.
   // Tolerance: as asked, 1e-9 of a length and 1e-6 deg.
   std::mt19937_64 random{118}; // any seed will do; a fixed one makes a failure repeat
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>{low, high}(random);
-  };
+  const auto between = evenly(random);
   int made = 0;
   int measured = 0;
   for (int i = 0; i < 2000; ++i) {

@@ -1,12 +1,13 @@
 // Bend, stress and wall error of an end mill, and the deepest pass: figures worked out apart from this library, a beam
 // of finite elements, and a cutter turned in thin discs.
 
+#include "at_random.hpp"
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <limits>
 #include <numbers>
 #include <random>
 #include <stdexcept>
@@ -18,12 +19,13 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::evenly;
+using quillside::test::no_number;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
 
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double pi = std::numbers::pi;
 
 constexpr Stress hss = megapascals(210000);
@@ -481,9 +483,7 @@ TEST_CASE("the largest error of a wall is found between the heights, too") {
   // 4000 walls at random one in 200 was off by more than 1 %, none by more than 6 % (single flutes, very deep). Here
   // the hundred of this test; mean 0.1 %.
   std::mt19937_64 random{1982};
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>(low, high)(random);
-  };
+  const auto between = evenly(random);
   const EndMill cutter = end_mill(3, 12, hss);
   double off = 0;
   constexpr int walls = 100;
@@ -607,9 +607,7 @@ TEST_CASE("where a shallower pass breaks a limit that the deepest keeps, the sha
 TEST_CASE("stress grows with depth, in two hundred passes at random") {
   // What the search for the depth of a stress takes for granted.
   std::mt19937_64 random{304};
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>(low, high)(random);
-  };
+  const auto between = evenly(random);
   const EndMill cutter = end_mill(3, 12, hss);
   for (int i = 0; i < 200; ++i) {
     const MillSide side = i % 2 == 0 ? MillSide::conventional : MillSide::climb;

@@ -2,6 +2,7 @@
 // and against sums done here another way. Figures read off a page say so; the rest are worked or from memory.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <array>
@@ -23,12 +24,12 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
 
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 /// A figure as it is printed, and what one in its last place counts.

@@ -4,15 +4,17 @@
 // too, and their own.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <cmath>
-#include <numbers>
 
 #include <quillside/model/lip.hpp>
 #include <quillside/model/notch.hpp>
 #include <quillside/model/uneven_lips.hpp>
 
 using namespace quillside;
+using quillside::test::six_figures;
+using quillside::test::to_radians;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
@@ -31,12 +33,7 @@ Flat one_of_the_flat_points() {
                   Flat{0.5, 0.075, 135, 10, 0.115502, 105.581, 0.0980505, 0.256218, 0.0778612, 137.17});
 }
 
-/// Six figures are printed: half of the last one, as a share of the value.
-double six_figures(double printed) { return 0.5 * std::pow(10.0, std::floor(std::log10(printed)) - 5) * 1.01; }
-
 PointShape shape(const Flat& flat) { return {mm(flat.diameter), mm(flat.web), degrees(flat.point)}; }
-
-constexpr double to_radians = std::numbers::pi / 180;
 
 } // namespace
 

@@ -7,7 +7,6 @@
 #include "worked_figures.hpp"
 
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <random>
 #include <stdexcept>
@@ -19,6 +18,8 @@
 
 using namespace quillside;
 using quillside::test::no_number;
+using quillside::test::prints;
+using quillside::test::shape;
 using quillside::test::six_figures;
 using quillside::test::to_radians;
 using quillside::test::WithinAbs;
@@ -121,8 +122,6 @@ Case one_of_the_set_ups() {
                        56.8719, 19.5398, 12.3127, 52.1128, 39.4485, 26.308,   61.6919,  129.448,   27.3431,  37.8872});
 }
 
-PointShape shape(double diameter, double web, double point) { return {mm(diameter), mm(web), degrees(point)}; }
-
 /// Drills of the range the project answers for, the same ones each time.
 struct RandomDrills {
   std::mt19937_64 random{2903}; // any seed will do; a fixed one makes a failure repeat
@@ -145,7 +144,6 @@ TEST_CASE("the four holds of a flat facet, six figures each") {
   const PointShape point = shape(given.diameter, given.web, given.point);
   const double slope = flank_slope(point, degrees(given.relief));
   const Facet facet{point.included, slope};
-  const auto prints = [](double found, double printed) { CHECK_THAT(found, WithinAbs(printed, six_figures(printed))); };
   prints(slope, given.slope);
 
   const FenceSetup fence = fence_setup(facet);
@@ -220,7 +218,6 @@ TEST_CASE("what a hold grinds, six figures each, and read off the solid") {
   const WedgeSetup setup{.swing = degrees(row.swing), .tilt = degrees(row.tilt), .roll = degrees(row.roll)};
   const Facet facet = facet_ground(setup);
   const PointShape point{mm(12.7), mm(1.8), facet.included};
-  const auto prints = [](double found, double printed) { CHECK_THAT(found, WithinAbs(printed, six_figures(printed))); };
   prints(in_degrees(facet.included), row.point);
   prints(facet.slope, row.slope);
   prints(in_degrees(relief_of_slope(point, facet.slope)), row.relief);
@@ -314,7 +311,6 @@ TEST_CASE("the drop of a flat facet over a turn, six figures each") {
   const PointShape point = shape(row.diameter, row.web, row.point);
   const FlatFlank flank{point, flank_slope(point, degrees(row.relief))};
   const FlankPlace margin{point.diameter / 2.0, degrees(row.turn)};
-  const auto prints = [](double found, double printed) { CHECK_THAT(found, WithinAbs(printed, six_figures(printed))); };
   const Length drop = flat_drop(flank, degrees(row.turn));
   prints(in_mm(uniform_drop(margin, degrees(row.relief))), row.uniform);
   prints(in_mm(drop), row.flat);

@@ -3,12 +3,12 @@
 // printed digit, the sixth. The second derivations in this file are its own: the solid of four planes searched, walked
 // and turned in front of the disk.
 
+#include "at_random.hpp"
 #include "catch.hpp"
 #include "worked_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <random>
 #include <stdexcept>
@@ -19,7 +19,9 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::evenly;
 using quillside::test::no_number;
+using quillside::test::shape;
 using quillside::test::six_figures;
 using quillside::test::to_radians;
 using quillside::test::WithinAbs;
@@ -49,8 +51,6 @@ Case one_of_the_points() {
       Case{"Q06",   6.35,    1.1,     118,     12,       30,      0.1,    0.110136, 0.558703, 5.393,  25.5898,
            58.5805, 10.3868, 50.6319, 42.9178, 0.343439, 121.982, 11.088, 0.273101, 0.156052, 99.9882});
 }
-
-PointShape shape(double diameter, double web, double point) { return {mm(diameter), mm(web), degrees(point)}; }
 
 FourFacet four_facets(const Case& given) {
   const PointShape point = shape(given.diameter, given.web, given.point);
@@ -234,9 +234,7 @@ TEST_CASE("drop and heel again, the solid walked round the margin") {
 TEST_CASE("there and back over two thousand points: second relief, and second slope from a measured chisel edge") {
   // Source: none needed, inverses. Tolerance: as asked, 1e-6 deg.
   std::mt19937_64 random{118135}; // any seed will do; a fixed one makes a failure repeat
-  const auto between = [&](double low, double high) {
-    return std::uniform_real_distribution<double>{low, high}(random);
-  };
+  const auto between = evenly(random);
   int made = 0;
   int refused = 0;
   for (int i = 0; i < 2000; ++i) {

@@ -7,7 +7,6 @@
 #include "worked_figures.hpp"
 
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <stdexcept>
 
@@ -18,14 +17,13 @@
 
 using namespace quillside;
 using quillside::test::no_number;
+using quillside::test::shape;
 using quillside::test::six_figures;
 using quillside::test::to_radians;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
-
-PointShape shape(double diameter, double web, double point) { return {mm(diameter), mm(web), degrees(point)}; }
 
 /// A lip point with the planes of the tool in hand, by vectors.
 struct Planes {

@@ -5,12 +5,11 @@
 // wedge and ground away, all in raw doubles.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <limits>
-#include <numbers>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -23,16 +22,13 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
+using quillside::test::six_figures;
+using quillside::test::to_radians;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
-
-constexpr double to_radians = std::numbers::pi / 180;
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
-
-/// Half of the last of six printed figures.
-double six_figures(double printed) { return 0.5 * std::pow(10.0, std::floor(std::log10(printed)) - 5) * 1.01; }
 
 /// Where a function that changes sign between two places does so, by halving.
 template <class Function> double where_zero(const Function& function, double low, double high) {

@@ -2,6 +2,7 @@
 // elements that is built here and shares nothing with the model.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <array>
@@ -22,13 +23,13 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 constexpr HeadBody no_head{};
 
 BurrShank steel_shank(double diameter, double overhang) {

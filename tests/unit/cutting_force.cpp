@@ -2,6 +2,7 @@
 // thin discs: raw doubles that share nothing with the formulas but what a tooth meets.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -18,12 +19,12 @@
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
 
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double pi = std::numbers::pi;
 
 /// A pass in bare numbers: mm, deg, N/mm2.

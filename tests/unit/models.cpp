@@ -2,6 +2,7 @@
 // raw doubles that shares nothing with the formula.
 
 #include "catch.hpp"
+#include "worked_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -18,12 +19,11 @@
 #include <quillside/model/surface_speed.hpp>
 
 using namespace quillside;
+using quillside::test::no_number;
 using quillside::test::WithinAbs;
 using quillside::test::WithinRel;
 
 namespace {
-
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 
 /// Circumference over diameter by Archimedes: polygons inside and outside a circle, from the hexagon on.
 double pi_by_polygons() {
