@@ -8,8 +8,12 @@
 #include <cmath>
 #include <vector>
 
-#include <quillside/model/cutting_force.hpp>
+#include <quillside/model/mill_pass.hpp>
+#include <quillside/model/milling_forces.hpp>
+#include <quillside/model/milling_load.hpp>
+#include <quillside/model/specific_force.hpp>
 #include <quillside/model/surface_speed.hpp>
+#include <quillside/model/tooth_chip.hpp>
 
 using namespace quillside;
 using quillside::test::WithinAbs;

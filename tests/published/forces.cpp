@@ -13,8 +13,8 @@
 #include <vector>
 
 #include <quillside/data/tables.hpp>
-#include <quillside/model/cutting_force.hpp>
 #include <quillside/model/drill_load.hpp>
+#include <quillside/model/specific_force.hpp>
 
 using namespace quillside;
 using quillside::test::WithinAbs;

@@ -15,7 +15,12 @@
 
 #include <boost/math/special_functions/beta.hpp>
 
-#include <quillside/model/cutting_force.hpp>
+#include <quillside/model/force_doubt.hpp>
+#include <quillside/model/mill_pass.hpp>
+#include <quillside/model/milling_forces.hpp>
+#include <quillside/model/milling_load.hpp>
+#include <quillside/model/specific_force.hpp>
+#include <quillside/model/tooth_chip.hpp>
 #include <quillside/quantity/angle.hpp>
 
 using namespace quillside;

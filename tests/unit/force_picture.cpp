@@ -1,4 +1,4 @@
-// The picture in docs/models/cutting_force.md: the force on an end mill round one turn, drawn anew by the model each
+// The picture in docs/models/milling_load.md: the force on an end mill round one turn, drawn anew by the model each
 // time the tests run, so that it cannot go stale. QUILLSIDE_ACCEPT=1 in the environment writes it.
 
 #include "catch.hpp"
@@ -9,7 +9,8 @@
 #include <iomanip>
 #include <sstream>
 
-#include <quillside/model/cutting_force.hpp>
+#include <quillside/model/milling_forces.hpp>
+#include <quillside/model/milling_load.hpp>
 
 using namespace quillside;
 

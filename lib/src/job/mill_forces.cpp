@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <vector>
 
+#include <quillside/model/force_doubt.hpp>
+#include <quillside/model/tooth_chip.hpp>
 #include <quillside/words/fault.hpp>
 #include <quillside/words/print.hpp>
 

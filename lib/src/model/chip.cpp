@@ -5,11 +5,13 @@
 
 #include <quillside/quantity/angle.hpp>
 
+#include "one_tooth.hpp"
+
 namespace quillside {
 
-namespace {
+using detail::one_tooth;
 
-constexpr auto one_tooth = Quantity<detail::tooth>::from_value(1);
+namespace {
 
 double share_of_diameter(Engagement engagement) {
   if (!(engagement.width > mm(0)) || !(engagement.width <= engagement.diameter))

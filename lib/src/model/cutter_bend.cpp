@@ -3,20 +3,19 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <stdexcept>
 #include <vector>
 
 #include <boost/math/quadrature/gauss.hpp>
 
 #include <quillside/quantity/angle.hpp>
 
+#include "checked.hpp"
+
 namespace quillside {
 
-namespace {
+using detail::require;
 
-void require(bool holds, const char* why) {
-  if (!holds) throw std::domain_error{why};
-}
+namespace {
 
 void check(const EndMill& cutter) {
   require(cutter.diameter > mm(0) && cutter.shank > mm(0), "an end mill has a diameter and a shank");

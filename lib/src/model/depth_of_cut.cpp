@@ -8,6 +8,8 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
+#include <quillside/model/milling_forces.hpp>
+
 namespace quillside {
 
 namespace {

@@ -7,8 +7,8 @@
 
 #include <optional>
 
-#include <quillside/model/cutting_force.hpp>
 #include <quillside/model/law.hpp>
+#include <quillside/model/milling_forces.hpp>
 #include <quillside/quantity/units.hpp>
 
 namespace quillside {

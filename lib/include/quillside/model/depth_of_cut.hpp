@@ -6,8 +6,8 @@
 #include <optional>
 
 #include <quillside/model/cutter_bend.hpp>
-#include <quillside/model/cutting_force.hpp>
 #include <quillside/model/law.hpp>
+#include <quillside/model/milling_load.hpp>
 #include <quillside/quantity/units.hpp>
 
 namespace quillside {
