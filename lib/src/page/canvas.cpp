@@ -11,6 +11,7 @@
 
 #include <quillside/quantity/angle.hpp>
 
+#include "geometry.hpp"
 #include "png.hpp"
 #include "surface.hpp"
 #include "together.hpp"
@@ -52,10 +53,6 @@ Box box_round(const Corners& corners) {
 std::vector<Spot> spots_of(const Box& box) {
   const Corners corners = corners_of(box);
   return {corners.begin(), corners.end()};
-}
-
-Spot on_circle(Spot centre, Length radius, Angle at) {
-  return {centre.right + radius * cosine(at), centre.down - radius * sine(at)};
 }
 
 } // namespace
@@ -244,7 +241,7 @@ void Canvas::arc(Spot centre, Length radius, Angle from, Angle to, const Pen& pe
   const int pieces = std::max(1, static_cast<int>(std::ceil((to - from) / degrees(5))));
   std::vector<Spot> chords;
   for (int i = 0; i <= pieces; ++i)
-    chords.push_back(on_circle(centre, radius, from + (to - from) * (static_cast<double>(i) / pieces)));
+    chords.push_back(page::from(centre, radius, from + (to - from) * (static_cast<double>(i) / pieces)));
   inside_->keep(chords, pen.width);
   inside_->draw([=](cairo_t* cairo) {
     set_pen(cairo, pen);

@@ -9,16 +9,17 @@
 #include <quillside/quantity/angle.hpp>
 #include <quillside/words/print.hpp>
 
+#include "drafting.hpp"
 #include "drill_end.hpp"
+#include "geometry.hpp"
+#include "read_answer.hpp"
 #include "ruler.hpp"
-#include "sketch.hpp"
+#include "scale.hpp"
+#include "writing.hpp"
 
 namespace quillside::page {
 
 namespace {
-
-using Members = std::vector<Member>;
-using Values = std::vector<Value>;
 
 constexpr Lettering small{mm(2)};
 constexpr Lettering strong{mm(2.2), Weight::bold};
@@ -27,8 +28,6 @@ constexpr Lettering head{mm(6), Weight::bold};
 
 constexpr Angle quarter = turns(0.25);
 constexpr Angle half_turn = turns(0.5);
-
-const Members& object(const Members& members, const char* name) { return members_of(*find(members, name)); }
 
 DrillEnd drill_of(const Answer& answer) {
   const auto input = [&](const char* name) { return input_measure(answer, name)->value; };
@@ -78,11 +77,11 @@ std::string feed_of(const Members& facet, UnitSystem units) {
 
 /// One sheet for both facets: the fence stays.
 RestSheet fence_sheet(const Values& facets, UnitSystem units) {
-  const Members& first = object(members_of(facets.front()), "fence");
+  const Members& first = members_in(members_of(facets.front()), "fence");
   RestSheet sheet{"FENCE", "on a table that tilts", "", angle_in(first, "fence_angle"), true};
   sheet.numbers = {named("fence", sheet.swing), named("mitre scale", angle_in(first, "mitre_scale"))};
   for (std::size_t i = 0; i < facets.size(); ++i) {
-    const Angle tilt = angle_in(object(members_of(facets[i]), "fence"), "table_tilt");
+    const Angle tilt = angle_in(members_in(members_of(facets[i]), "fence"), "table_tilt");
     const std::string which = facets.size() < 2 ? "table tilt" : i == 0 ? "1st table tilt" : "2nd table tilt";
     sheet.numbers.push_back(named(which.c_str(), tilt));
     sheet.wedges.push_back({which + " " + print_angle(tilt), tilt, "to the disk"});
@@ -95,7 +94,7 @@ RestSheet fence_sheet(const Values& facets, UnitSystem units) {
 
 RestSheet wedge_sheet(const Values& facets, std::size_t i, UnitSystem units) {
   const Members& facet = members_of(facets[i]);
-  const Members& wedge = object(facet, "wedge");
+  const Members& wedge = members_in(facet, "wedge");
   RestSheet sheet{"WEDGE", "V-block on it, lip level", facet_name(facets, i), angle_in(wedge, "swing")};
   const Angle tilt = angle_in(wedge, "tilt");
   sheet.roll = angle_in(wedge, "roll");
@@ -109,7 +108,7 @@ RestSheet wedge_sheet(const Values& facets, std::size_t i, UnitSystem units) {
 
 RestSheet flat_sheet(const Values& facets, std::size_t i, UnitSystem units) {
   const Members& facet = members_of(facets[i]);
-  const Members& flat = object(facet, "flat");
+  const Members& flat = members_in(facet, "flat");
   RestSheet sheet{"FLAT", "level rest, no wedge", facet_name(facets, i), angle_in(flat, "swing")};
   sheet.roll = angle_in(flat, "roll");
   sheet.numbers = {named("swing", sheet.swing), named("roll", sheet.roll)};
@@ -381,7 +380,7 @@ struct Fixture {
 };
 
 Fixture fixture_of(const Answer& answer) {
-  const Members& cone = object(answer.settings, "cone");
+  const Members& cone = members_in(answer.settings, "cone");
   Fixture fixture{angle_in(cone, "cone_half_angle"), angle_in(cone, "cone_axis_angle"),
                   angle_in(cone, "lip_clock"),       length_in(cone, "cone_skew"),
                   length_in(cone, "point_overhang"), length_in(cone, "axis_distance"),

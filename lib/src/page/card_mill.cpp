@@ -8,8 +8,7 @@
 
 #include <quillside/words/print.hpp>
 
-#include "asked.hpp"
-#include "drafting.hpp"
+#include "read_answer.hpp"
 
 namespace quillside::page {
 

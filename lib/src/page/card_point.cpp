@@ -8,15 +8,16 @@
 #include <quillside/quantity/angle.hpp>
 #include <quillside/words/print.hpp>
 
+#include "drafting.hpp"
 #include "drill_end.hpp"
-#include "sketch.hpp"
+#include "geometry.hpp"
+#include "read_answer.hpp"
+#include "scale.hpp"
+#include "writing.hpp"
 
 namespace quillside::page {
 
 namespace {
-
-using Members = std::vector<Member>;
-using Values = std::vector<Value>;
 
 constexpr Lettering small{mm(1.9)};
 constexpr Lettering strong{mm(2.1), Weight::bold};

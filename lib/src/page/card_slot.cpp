@@ -7,7 +7,10 @@
 #include <quillside/words/print.hpp>
 
 #include "drafting.hpp"
+#include "geometry.hpp"
+#include "scale.hpp"
 #include "slot_seen.hpp"
+#include "writing.hpp"
 
 namespace quillside::page {
 
@@ -128,7 +131,7 @@ private:
       end_mark({plate.box.right() - mm(4), plate.box.bottom() - mm(3.3)}, ends.right);
     }
     const Spot axis{plate.box.right() - mm(14), plate.box.top + mm(3.3)};
-    arrow(canvas_, axis, {axis.right + mm(7), axis.down}, plain);
+    draw_arrow(canvas_, axis, {axis.right + mm(7), axis.down}, plain);
     canvas_.letters({axis.right + mm(8), axis.down}, "+X", words, {Across::left, Along::middle});
     down_ = plate.box.bottom();
     return plate;
@@ -138,8 +141,8 @@ private:
     const std::string name = "fixed jaw";
     const Length half = 0.5 * canvas_.width_of(name, figures) + mm(2);
     const Length middle = box.left + 0.5 * box.width;
-    hatch(canvas_, {box.left, box.top, middle - half - box.left, box.height}, mm(1.1));
-    hatch(canvas_, {middle + half, box.top, box.right() - middle - half, box.height}, mm(1.1));
+    hatch(canvas_, {box.left, box.top, middle - half - box.left, box.height}, thin, mm(1.1));
+    hatch(canvas_, {middle + half, box.top, box.right() - middle - half, box.height}, thin, mm(1.1));
     canvas_.frame(box, plain);
     canvas_.letters({middle, box.top + 0.5 * box.height}, name, figures, {Across::centre, Along::middle});
   }
@@ -193,7 +196,7 @@ private:
     const Length at = plate.box.right() + mm(3.5);
     for (const double side : {-1.0, 1.0})
       canvas_.line({right_end, plate.middle.down + side * half}, {at + mm(1), plate.middle.down + side * half}, thin);
-    dimension_line(canvas_, {at, plate.middle.down - half}, {at, plate.middle.down + half});
+    draw_dimension(canvas_, {at, plate.middle.down - half}, {at, plate.middle.down + half}, thin);
     canvas_.letters({at + mm(2), plate.middle.down}, text, figures, {Across::left, Along::middle});
   }
 
@@ -252,7 +255,7 @@ private:
 
   /// End for end, about an axis that stands upright in the views.
   void turn_over() {
-    turning_arrow(canvas_, {box_.left + mm(6.5), down_ + mm(3.6)}, mm(3.4), bold);
+    draw_turning_arrow(canvas_, {box_.left + mm(6.5), down_ + mm(3.6)}, mm(3.4), bold);
     const Length foot = note(
         {box_.left + mm(14), down_ + mm(0.8), box_.width - mm(14), mm(0)},
         "Turn the plate end for end: the same edge stays at the fixed jaw. Ends A and B change places, so X mirrors.",
@@ -304,7 +307,7 @@ private:
       const Length right = plate.middle.right + side * half;
       canvas_.line({right, at - mm(1.6)}, {right, at + mm(1)}, thin);
     }
-    dimension_line(canvas_, {plate.middle.right - half, at}, {plate.middle.right + half, at});
+    draw_dimension(canvas_, {plate.middle.right - half, at}, {plate.middle.right + half, at}, thin);
     canvas_.letters({plate.middle.right, at + mm(1.6)}, print(mm(slot_.length->value)), figures,
                     {Across::centre, Along::top});
     aside(plate, at + mm(1.6), "slot");
@@ -338,7 +341,8 @@ private:
       canvas_.path(metal, bold);
       broken_edge(canvas_, {outer, plate.top}, thick, plain);
       const auto between = [&](Length inner, Length top, Length bottom) {
-        hatch(canvas_, {std::min(inner, outer), top, std::max(inner, outer) - std::min(inner, outer), bottom - top});
+        hatch(canvas_, {std::min(inner, outer), top, std::max(inner, outer) - std::min(inner, outer), bottom - top},
+              thin);
       };
       between(middle + side * pocket_half, plate.top, floor);
       between(middle + side * slot_half, floor, plate.bottom());
@@ -367,7 +371,7 @@ private:
     const Length left = plate.left - mm(3);
     ends(plate.left, left - mm(1), plate.top);
     ends(plate.left, left - mm(1), plate.bottom());
-    dimension_line(canvas_, {left, plate.top}, {left, plate.bottom()});
+    draw_dimension(canvas_, {left, plate.top}, {left, plate.bottom()}, thin);
     canvas_.letters({left - mm(1.5), plate.top + 0.5 * plate.height}, print(*slot_.thick), figures,
                     {Across::right, Along::middle});
     const Length middle = plate.top + 0.5 * plate.height;
@@ -378,8 +382,8 @@ private:
     if (!slot_.pocket) return;
     const Length right = plate.right() + mm(3);
     for (const Length at : {plate.top, floor, plate.bottom()}) ends(plate.right(), right + mm(1), at);
-    dimension_line(canvas_, {right, plate.top}, {right, floor});
-    dimension_line(canvas_, {right, floor}, {right, plate.bottom()});
+    draw_dimension(canvas_, {right, plate.top}, {right, floor}, thin);
+    draw_dimension(canvas_, {right, floor}, {right, plate.bottom()}, thin);
     // The two labels stand apart, however thin what they name is.
     constexpr Length apart = mm(7);
     Length upper = 0.5 * (plate.top + floor);
@@ -411,8 +415,8 @@ private:
       canvas_.line({left, middle + side * (radius + offset)}, {right + mm(3), middle + side * (radius + offset)}, bold);
       if (offset > mm(0)) {
         canvas_.line({left, middle + side * radius}, {right + mm(3), middle + side * radius}, hidden);
-        dimension_line(canvas_, {right + mm(2), middle + side * radius},
-                       {right + mm(2), middle + side * (radius + offset)});
+        draw_dimension(canvas_, {right + mm(2), middle + side * radius},
+                       {right + mm(2), middle + side * (radius + offset)}, thin);
         canvas_.letters({right + mm(4), middle + side * (radius + 0.5 * offset)}, print(slot_.side_offset), figures,
                         {Across::left, Along::middle});
       }
@@ -433,9 +437,9 @@ private:
   void cutter(Spot at, Length radius, double way) {
     canvas_.circle(at, radius, plain);
     cross(at);
-    turning_arrow(canvas_, at, 0.6 * radius, plain);
+    draw_turning_arrow(canvas_, at, 0.6 * radius, plain);
     if (slot_.climbs_too) return;
-    arrow(canvas_, {at.right + way * radius, at.down}, {at.right + way * (radius + mm(7)), at.down}, bold);
+    draw_arrow(canvas_, {at.right + way * radius, at.down}, {at.right + way * (radius + mm(7)), at.down}, bold);
   }
 
   [[nodiscard]] std::string about_offsets() const {

@@ -4,7 +4,7 @@
 
 #include <quillside/quantity/angle.hpp>
 
-#include "sketch.hpp"
+#include "geometry.hpp"
 
 namespace quillside::page {
 

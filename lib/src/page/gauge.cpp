@@ -10,6 +10,7 @@
 #include <quillside/words/print.hpp>
 
 #include "foot.hpp"
+#include "geometry.hpp"
 #include "ruler.hpp"
 
 namespace quillside::page {
@@ -30,10 +31,6 @@ std::string lettered(Angle angle) {
   return significant(in_degrees(angle), 5).find('.') == std::string::npos
              ? significant(in_degrees(angle), 5)
              : shortest_decimal(std::stod(fixed_decimal(in_degrees(angle), 2)));
-}
-
-Spot from(Spot at, Length length, Angle direction) {
-  return {at.right + length * cosine(direction), at.down - length * sine(direction)};
 }
 
 // --- A V, and the set square of its half ---
@@ -86,8 +83,8 @@ void draw_square(Canvas& canvas, Spot at, Angle fence, Angle mitre) {
   const Length long_side = std::min(high / sine(fence), base / cosine(fence));
   const Spot top = from(corner, long_side, fence);
   canvas.outline({corner, {corner.right + base, corner.down}, top}, cut);
-  const Spot beside = from(from(corner, 0.5 * long_side, fence), mm(1), fence + turns(0.25));
-  canvas.letters(beside, "drill", {least_gauge_letters}, {Across::centre, Along::foot, fence});
+  canvas.letters(beside(corner, {0.5 * long_side, mm(1)}, fence), "drill", {least_gauge_letters},
+                 {Across::centre, Along::foot, fence});
   canvas.letters({corner.right + base, corner.down + mm(3.4)}, "disk", {least_gauge_letters},
                  {Across::right, Along::foot});
   canvas.letters({corner.right, corner.down + mm(3.6)}, "fence " + lettered(fence), strong);

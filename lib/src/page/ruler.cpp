@@ -4,7 +4,7 @@
 #include <cmath>
 #include <string>
 
-#include <quillside/quantity/angle.hpp>
+#include "geometry.hpp"
 
 namespace quillside::page {
 
@@ -12,21 +12,6 @@ namespace {
 
 constexpr Pen tick{mm(0.12)};
 constexpr Lettering figures{mm(1.8)};
-
-/// A place along the ruler and to the left of it.
-class Edge {
-public:
-  Edge(Spot start, Angle direction) : start_(start), direction_(direction) {}
-  [[nodiscard]] Spot at(Length along, Length left) const {
-    const double across = cosine(direction_);
-    const double up = sine(direction_);
-    return {start_.right + along * across - left * up, start_.down - along * up - left * across};
-  }
-
-private:
-  Spot start_;
-  Angle direction_;
-};
 
 Length millimetre_tick(int number) { return number % 10 == 0 ? mm(4.5) : number % 5 == 0 ? mm(3.2) : mm(2); }
 Length sixteenth_tick(int number) {
@@ -40,24 +25,24 @@ Length sixteenth_tick(int number) {
 } // namespace
 
 void draw_ruler(Canvas& canvas, Spot start, Angle direction, Length length) {
-  const Edge ruler(start, direction);
+  const auto on = [&](Length along, Length left) { return beside(start, {along, left}, direction); };
   const Hold above{Across::centre, Along::foot, direction};
   const Hold below{Across::centre, Along::top, direction};
   const int last_mm = static_cast<int>(std::floor(in_mm(length) + 1e-6));
   const int last_inch = static_cast<int>(std::floor(in_inches(length) + 0.1));
-  canvas.line(ruler.at(mm(0), mm(0)), ruler.at(std::max(length, inches(last_inch, 1)), mm(0)), tick);
+  canvas.line(on(mm(0), mm(0)), on(std::max(length, inches(last_inch, 1)), mm(0)), tick);
   const auto figure = [&](Length at, Length left, const std::string& number, const Hold& hold, const char* unit) {
-    canvas.letters(ruler.at(at, left), number, figures, hold);
+    canvas.letters(on(at, left), number, figures, hold);
     if (*unit != '\0')
-      canvas.letters(ruler.at(at + 0.5 * canvas.width_of(number, figures) + mm(0.8), left), unit, figures,
+      canvas.letters(on(at + 0.5 * canvas.width_of(number, figures) + mm(0.8), left), unit, figures,
                      {Across::left, hold.along, hold.turned});
   };
   for (int i = 0; i <= last_mm; ++i) {
-    canvas.line(ruler.at(mm(i), mm(0)), ruler.at(mm(i), millimetre_tick(i)), tick);
+    canvas.line(on(mm(i), mm(0)), on(mm(i), millimetre_tick(i)), tick);
     if (i % 10 == 0) figure(mm(i), mm(5.3), std::to_string(i), above, i == last_mm ? "mm" : "");
   }
   for (int i = 0; i <= 16 * last_inch; ++i) {
-    canvas.line(ruler.at(inches(i, 16), mm(0)), ruler.at(inches(i, 16), -1.0 * sixteenth_tick(i)), tick);
+    canvas.line(on(inches(i, 16), mm(0)), on(inches(i, 16), -1.0 * sixteenth_tick(i)), tick);
     if (i % 16 == 0) figure(inches(i, 16), mm(-5.8), std::to_string(i / 16), below, i == 16 * last_inch ? "in" : "");
   }
 }

@@ -2,18 +2,11 @@
 
 #include <algorithm>
 
-#include "asked.hpp"
+#include "read_answer.hpp"
 
 namespace quillside::page {
 
 namespace {
-
-using Members = std::vector<Member>;
-
-std::optional<Length> length_in(const Members& members, std::string_view name) {
-  const Measure* measure = find_measure(members, name);
-  return measure == nullptr ? std::nullopt : std::optional(mm(measure->value));
-}
 
 std::vector<Length> places_in(const Members& step) {
   std::vector<Length> places;
@@ -46,12 +39,12 @@ std::vector<StepSeen> steps_seen(const Answer& answer) {
 
 void see_back(PocketSeen& pocket, const StepSeen& step) {
   if (step.with("drill")) {
-    pocket.holes = HolesSeen{step.cutter, places_in(*step.members), length_in(*step.members, "depth"),
-                             length_in(*step.members, "point_allowance")};
+    pocket.holes = HolesSeen{step.cutter, places_in(*step.members), length_if_any(*step.members, "depth"),
+                             length_if_any(*step.members, "point_allowance")};
   } else if (step.with("end mill")) {
     pocket.mill = step.cutter;
-    pocket.depth = length_in(*step.members, "depth").value_or(pocket.depth);
-    pocket.tool = pocket.width - 2.0 * length_in(*step.members, "offset").value_or(mm(0));
+    pocket.depth = length_if_any(*step.members, "depth").value_or(pocket.depth);
+    pocket.tool = pocket.width - 2.0 * length_if_any(*step.members, "offset").value_or(mm(0));
     if (const auto run = places_in(*step.members); !run.empty()) pocket.half = run.back() + pocket.tool / 2.0;
   }
 }
@@ -59,10 +52,10 @@ void see_back(PocketSeen& pocket, const StepSeen& step) {
 void see_front(SlotSeen& slot, const StepSeen& step) {
   if (!step.with("end mill")) return;
   slot.mill = step.cutter;
-  const Length offset = length_in(*step.members, "offset").value_or(mm(0));
+  const Length offset = length_if_any(*step.members, "offset").value_or(mm(0));
   if (const auto run = places_in(*step.members); !run.empty()) slot.half_run = run.back();
   if (!(offset > mm(0))) {
-    slot.first_cut_depth = length_in(*step.members, "depth");
+    slot.first_cut_depth = length_if_any(*step.members, "depth");
   } else if (slot.offsets.empty() || offset > slot.offsets.back()) {
     slot.offsets.push_back(offset);
   }
@@ -85,8 +78,8 @@ std::optional<SlotSeen> slot_seen(const Answer& answer) {
   slot.filed = end == nullptr || *end != "clear";
   slot.thick = length_asked(answer, "thick");
   slot.leave = length_asked(answer, "leave");
-  slot.side_offset = length_in(answer.settings, "side_offset").value_or(mm(0));
-  slot.wall_to_wall = length_in(answer.settings, "wall_to_wall").value_or(mm(0));
+  slot.side_offset = length_if_any(answer.settings, "side_offset").value_or(mm(0));
+  slot.wall_to_wall = length_if_any(answer.settings, "wall_to_wall").value_or(mm(0));
   slot.climbs_too = std::any_of(answer.cautions.begin(), answer.cautions.end(),
                                 [](const CautionGiven& one) { return one.id == "slot-no-backlash"; });
   const auto pocket_width = length_asked(answer, "pocket_width");
