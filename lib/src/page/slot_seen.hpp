@@ -1,6 +1,7 @@
 #pragma once
 // What a drawing of a slot wants out of its answer, and nothing that the answer does not say.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -44,6 +45,11 @@ struct SlotSeen {
   Length side_offset{};
   Length wall_to_wall{};
   bool climbs_too = false; // the machine's row says that it has no backlash
+
+  /// There is a pocket to be cut.
+  [[nodiscard]] bool opens_the_back() const { return pocket && !pocket->mill.empty(); }
+  /// Of slot and pocket.
+  [[nodiscard]] Length widest() const { return std::max(mm(width.value), pocket ? pocket->width : mm(0)); }
 };
 
 /// Nothing for an answer that plans no slot, such as `do not`.
