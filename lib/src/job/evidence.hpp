@@ -58,12 +58,4 @@ Known<Quantity> agreed(const std::string& what, const std::vector<Known<Quantity
   });
 }
 
-/// A spread with a bound laid over it: no end and no value beyond.
-template <class Quantity> Spread<Quantity> at_most(Spread<Quantity> spread, Quantity bound) {
-  return {std::min(spread.low, bound), std::min(spread.value, bound), std::min(spread.high, bound)};
-}
-template <class Quantity> Spread<Quantity> at_least(Spread<Quantity> spread, Quantity bound) {
-  return {std::max(spread.low, bound), std::max(spread.value, bound), std::max(spread.high, bound)};
-}
-
 } // namespace quillside

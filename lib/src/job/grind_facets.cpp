@@ -14,6 +14,7 @@
 #include "evidence.hpp"
 #include "grind_books.hpp"
 #include "grind_found.hpp"
+#include "spread_ends.hpp"
 
 namespace quillside {
 

@@ -16,6 +16,7 @@
 #include "point_next.hpp"
 #include "point_readings.hpp"
 #include "point_solve.hpp"
+#include "spread_ends.hpp"
 #include "telling.hpp"
 
 namespace quillside {
@@ -329,8 +330,7 @@ void tell_found(Answer& answer, const std::vector<JudgedPoint>& ways) {
   };
   tell(key::chisel_edge_angle, [&](const SolvedPoint& p) -> std::optional<Spread<Angle>> {
     const auto acute = edge(p);
-    if (!acute) return std::nullopt;
-    return Spread<Angle>{turns(0.5) - acute->high, turns(0.5) - acute->value, turns(0.5) - acute->low};
+    return acute ? std::optional(supplement(*acute)) : std::nullopt;
   });
   tell(key::chisel_edge_angle_acute, edge);
   tell(key::web, [](const SolvedPoint& p) { return p.web_found; });

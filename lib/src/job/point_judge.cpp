@@ -8,7 +8,7 @@
 #include <quillside/quantity/angle.hpp>
 #include <quillside/quantity/propagate.hpp>
 
-#include "evidence.hpp"
+#include "spread_ends.hpp"
 
 namespace quillside {
 
@@ -198,8 +198,7 @@ private:
     const auto& edge = point().chisel.spread;
     const auto keep = read_angle_range(row->keep);
     const auto touch = read_angle_range(row->touch_up);
-    add("chisel_edge_angle", Spread<Angle>{turns(0.5) - edge.high, turns(0.5) - edge.value, turns(0.5) - edge.low},
-        Rule<Angle>{keep.low, keep.high, touch.low, touch.high}, row);
+    add("chisel_edge_angle", supplement(edge), Rule<Angle>{keep.low, keep.high, touch.low, touch.high}, row);
   }
 
   void web() {

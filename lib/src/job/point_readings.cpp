@@ -9,6 +9,7 @@
 #include <quillside/words/print.hpp>
 
 #include "bench_doubt.hpp"
+#include "spread_ends.hpp"
 
 namespace quillside {
 
@@ -134,10 +135,7 @@ Spread<Length> at_least_nothing(Spread<Length> spread) {
 }
 
 Spread<Angle> acute(Spread<Angle> chisel) {
-  const Spread<Angle> turned =
-      chisel.value > turns(0.25)
-          ? Spread<Angle>{turns(0.5) - chisel.high, turns(0.5) - chisel.value, turns(0.5) - chisel.low}
-          : chisel;
+  const Spread<Angle> turned = chisel.value > turns(0.25) ? supplement(chisel) : chisel;
   constexpr Angle least = degrees(32);
   constexpr Angle most = degrees(89.9);
   return {std::max(turned.low, least), std::min(turned.value, most), std::min(turned.high, most)};
