@@ -8,6 +8,7 @@
 #include "grind_facets.hpp"
 #include "grind_forward.hpp"
 #include "grind_wanted.hpp"
+#include "grinding_way.hpp"
 
 namespace quillside {
 
@@ -16,7 +17,7 @@ namespace {
 void tell_inputs(Answer& answer, const GrindQuestion& ask, const GrindSubject& subject, const TakenWay& way) {
   answer.input("size", Typed<Length>{ask.size.value.length, ask.size.text});
   if (ask.material) answer.input_word("material", ask.material->value.material->key, ask.material->text);
-  answer.input_word("way", grinding_ways[static_cast<std::size_t>(way.way)], ask.way ? ask.way->text : std::nullopt);
+  answer.input_word("way", name_of(way.way), ask.way ? ask.way->text : std::nullopt);
   const auto typed = [&](const char* name, const auto& word) {
     if (word) answer.input(name, *word);
   };
@@ -61,9 +62,9 @@ void tell_ground(const Tables& tables, Telling& telling, const GrindQuestion& as
 }
 
 void tell_way(Telling& telling, const TakenWay& way) {
-  telling.flag(grinding_ways[static_cast<std::size_t>(way.way)]);
+  telling.flag(name_of(way.way));
   if (way.because.empty()) return;
-  telling.word("way", std::string(grinding_ways[static_cast<std::size_t>(way.way)]));
+  telling.word("way", std::string(name_of(way.way)));
   telling.word("because", way.because);
   telling.flag("way-taken");
 }

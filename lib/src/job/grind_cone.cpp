@@ -13,6 +13,7 @@
 #include "evidence.hpp"
 #include "grind_facets.hpp"
 #include "grind_found.hpp"
+#include "grinding_way.hpp"
 
 namespace quillside {
 
@@ -179,7 +180,7 @@ void tell_fixture(GrindWork& work, const ConeFlank& flank, const Swing& swing) {
                            {key::apex_offset.name, measure(flank.apex_offset)},
                            {key::swing_needed.name, measure(swing.needed)}};
   if (swing.limit) cone.push_back({key::swing_limit.name, measure(*swing.limit)});
-  work.answer.set(key::way, grinding_ways[static_cast<std::size_t>(GrindingWay::cone)]);
+  work.answer.set(key::way, name_of(GrindingWay::cone));
   work.answer.set(key::facets, std::vector<Value>{});
   work.answer.set(key::cone, std::move(cone));
   if (setup.axis_distance < mm(0)) work.telling.flag("foot-in-wheel");

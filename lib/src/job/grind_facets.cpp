@@ -14,6 +14,7 @@
 #include "evidence.hpp"
 #include "grind_books.hpp"
 #include "grind_found.hpp"
+#include "grinding_way.hpp"
 #include "spread_ends.hpp"
 
 namespace quillside {
@@ -209,7 +210,7 @@ void tell_one_flat(GrindWork& work, const OneFlat& flat) {
   const PointShape& point = flat.flank.point;
   const Facet facet{point.included, flat.flank.slope};
   const Angle heel = heel_clear_angle(flat.flank);
-  work.answer.set(key::way, grinding_ways[static_cast<std::size_t>(GrindingWay::two_facet)]);
+  work.answer.set(key::way, name_of(GrindingWay::two_facet));
   work.answer.set(key::facets, std::vector<Value>{facet_member(1, facet, {})});
   work.answer.set(key::cone, Value{});
   tell_holds(work, "", facet);
@@ -269,7 +270,7 @@ Facet second_facet(const FourFacet& four) { return {four.point.included, four.se
 
 void tell_four_settings(GrindWork& work, const FourFacet& four) {
   const SecondTouch touch{second_infeed(four, work.subject.land), clearance_left(four)};
-  work.answer.set(key::way, grinding_ways[static_cast<std::size_t>(GrindingWay::four_facet)]);
+  work.answer.set(key::way, name_of(GrindingWay::four_facet));
   work.answer.set(key::facets, std::vector<Value>{facet_member(1, first_facet(four), {}),
                                                   facet_member(2, second_facet(four), touch)});
   work.answer.set(key::cone, Value{});

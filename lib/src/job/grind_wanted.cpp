@@ -6,6 +6,7 @@
 
 #include "bench_doubt.hpp"
 #include "evidence.hpp"
+#include "grinding_way.hpp"
 
 namespace quillside {
 
@@ -82,9 +83,8 @@ TakenWay way_of(const GrindQuestion& ask) {
   const auto belongs = [&](const std::optional<Typed<Angle>>& word, const char* flag, GrindingWay way,
                            const char* name) {
     if (!word || !ask.way || ask.way->value == way) return;
-    throw contradiction(word->text.value_or(""),
-                        std::string(flag) + " belongs to --way " + name + ", and --way " +
-                            std::string(grinding_ways[static_cast<std::size_t>(ask.way->value)]) + " is asked for");
+    throw contradiction(word->text.value_or(""), std::string(flag) + " belongs to --way " + name + ", and --way " +
+                                                     std::string(name_of(ask.way->value)) + " is asked for");
   };
   belongs(ask.second_relief, "--second-relief", GrindingWay::four_facet, "four-facet");
   belongs(ask.cone_half_angle, "--cone-half-angle", GrindingWay::cone, "cone");

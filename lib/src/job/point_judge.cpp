@@ -8,13 +8,12 @@
 #include <quillside/quantity/angle.hpp>
 #include <quillside/quantity/propagate.hpp>
 
+#include "grinding_way.hpp"
 #include "spread_ends.hpp"
 
 namespace quillside {
 
 namespace {
-
-std::string_view name_of(GrindingWay way) { return grinding_ways[static_cast<std::size_t>(way)]; }
 
 /// What is kept, and what can be touched up; the second holds the first.
 template <class Quantity> struct Rule {
