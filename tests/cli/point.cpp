@@ -1,6 +1,7 @@
 // Judging a point. The points are solids whose every angle is given; what a bench would read of them is worked out here
 // from plain trigonometry, not by the library (derived; no page with worked numbers could be read).
 
+#include "folder.hpp"
 #include "json_of.hpp"
 
 #include <cmath>
@@ -90,6 +91,14 @@ const Json* check_of(const Json& answer, const std::string& item) {
 
 std::string ask(const Flats& point, const std::string& flags) {
   return "point " + number(point.diameter) + "mm 1018 --way two-facet " + flags;
+}
+
+/// A file with one limit of the shop's own.
+std::string own_limit(const test::Folder& folder, const char* key, const char* value) {
+  return folder.write("own.toml", "[source.own]\nauthor = \"me\"\ntitle = \"mine\"\nstanding = \"own bench\"\n"
+                                  "[[limit]]\nkey = \"" +
+                                      std::string(key) + "\"\nvalue = \"" + value +
+                                      "\"\nwhat = \"mine\"\nsource = \"own\"\n");
 }
 
 } // namespace
@@ -393,4 +402,64 @@ TEST_CASE("every step is told, with its formula and its source") {
   CHECK(depth);
   const std::string text = test::run_words({"point", "1/2", "--angle", "118", "--why"}).out;
   CHECK(text.find("limit of included angle") != std::string::npos);
+}
+
+TEST_CASE("what a point is held to be where nobody read it are limits that a shop can set") {
+  struct Row {
+    const char* key;
+    const char* value;
+    const char* words;
+    const char* finds;
+  };
+  // A lip depth tells the angle by the chisel edge, a drop the relief by the cone, a relief the edge by the angle.
+  const auto row =
+      GENERATE(Row{"chisel_two_facet_least", "40", "--way two-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_two_facet_usual", "65", "--way two-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_two_facet_most", "80", "--way two-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_four_facet_least", "40", "--way four-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_four_facet_usual", "65", "--way four-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_four_facet_most", "80", "--way four-facet --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_cone_least", "40", "--way cone --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_cone_usual", "55", "--way cone --lip-depth 3.66mm", "included_angle"},
+               Row{"chisel_cone_most", "80", "--way cone --lip-depth 3.66mm", "included_angle"},
+               Row{"cone_steep", "0.3", "--way cone --drop 0.2mm --turn 10", "lip_relief"},
+               Row{"cone_usual", "0.6", "--way cone --drop 0.2mm --turn 10", "lip_relief"},
+               Row{"cone_blunt", "0.95", "--way cone --drop 0.2mm --turn 10", "lip_relief"},
+               Row{"unread_angle_least", "100", "--way two-facet --relief 26", "chisel_edge_angle"},
+               Row{"unread_angle_most", "125", "--way two-facet --relief 26", "chisel_edge_angle"},
+               Row{"unseen_light_most", "5", "--gauge-angle 118 --light corner,tip", "half_angles"});
+  INFO(row.key);
+  const test::Folder folder;
+  const std::string words = std::string("point 12.7mm ") + row.words;
+  const Json printed = answer_of(words)["found"][row.finds];
+  const Json set = answer_of(words + " --tables " + own_limit(folder, row.key, row.value))["found"][row.finds];
+  REQUIRE(printed.is_structured());
+  CHECK(set != printed);
+}
+
+TEST_CASE("how long a reading of a point may be over its diameter are limits that a shop can set") {
+  struct Row {
+    const char* key;
+    const char* value;
+    const char* words; // refused as the tables stand
+  };
+  const auto row =
+      GENERATE(Row{"lip_depth_least", "0.01", "--lip-depth 0.2mm+-0.01mm --way two-facet"},
+               Row{"lip_depth_most", "3", "--lip-depth 18mm"}, Row{"lip_depth_most", "3", "--point-length 18mm"},
+               Row{"lip_length_least", "0.1", "--thinned --lip-lengths 2.4mm,2.4mm"},
+               Row{"lip_length_most", "2", "--thinned --lip-lengths 20mm,20mm"},
+               Row{"lip_height_most", "0.5", "--lip-height 4mm"},
+               Row{"chisel_length_least", "0.01", "--split --chisel-length 0.2mm"},
+               Row{"chisel_length_most", "1", "--split --chisel-length 9mm"},
+               Row{"light_gap_most", "0.8", "--gauge-angle 118 --light corner,corner --light-gap 6.4mm,6.4mm"},
+               Row{"trial_hole_least", "0.9", "--trial-hole 12.4mm"}, Row{"trial_hole_most", "2", "--trial-hole 20mm"},
+               Row{"land_wear_most", "0.8", "--land-wear 8mm"}, Row{"margin_wear_most", "4", "--margin-wear 30mm"});
+  INFO(row.key);
+  const test::Folder folder;
+  const std::string words = std::string("point 12.7mm ") + row.words;
+  CHECK(error_of(words, 2)["message"].get<std::string>().find("is its unit right?") != std::string::npos);
+  const auto ran = test::quillside(words + " --tables " + own_limit(folder, row.key, row.value) + " --format json");
+  INFO(ran.out);
+  CHECK(ran.out.find("is its unit right?") == std::string::npos);
+  CHECK(ran.out.find("\"ask\"") != std::string::npos);
 }

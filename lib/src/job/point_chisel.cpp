@@ -17,13 +17,6 @@ namespace {
 constexpr Angle steepest_edge = degrees(32); // acute; with a web of half the drill it still leaves a lip
 constexpr Angle square = degrees(89.9);      // to the lips, as nearly as the relations allow
 
-/// Where nobody read the edge: as flat facets or a cone usually leave it.
-Known<Angle> usual_chisel(const PointWork& work) {
-  if (work.two_facet()) return {{degrees(46), degrees(60), degrees(87)}, ""};
-  if (work.cone()) return {{degrees(45), degrees(50), degrees(60)}, ""};
-  return {{degrees(47), degrees(60), degrees(72)}, ""};
-}
-
 Spread<Angle> chisel_of_lengths(PointWork& work) {
   const auto& chisel = *work.readings.chisel_length;
   const auto& web = *work.readings.web;
@@ -58,11 +51,12 @@ Spread<Angle> within_edges(Spread<Angle> acute) { return at_most(at_least(acute,
 void solve_chisel(PointWork& work) {
   const auto& readings = work.readings;
   auto& point = work.point;
+  const Known<Angle> usual{work.defaults.chisel, ""};
   if (work.inner_ends_moved()) {
     if (readings.chisel) work.not_judged("--chisel");
     if (readings.chisel_length) work.not_judged("--chisel-length");
     if (readings.end) work.not_judged("--end-marks");
-    point.chisel = usual_chisel(work);
+    point.chisel = usual;
     return;
   }
   std::vector<Known<Angle>> known;
@@ -74,7 +68,7 @@ void solve_chisel(PointWork& work) {
   }
   if (readings.chisel_length && readings.web) known.push_back({chisel_of_lengths(work), "--chisel-length"});
   point.chisel_read = !known.empty();
-  point.chisel = point.chisel_read ? agreed("the chisel edge lies, acute, at", known) : usual_chisel(work);
+  point.chisel = point.chisel_read ? agreed("the chisel edge lies, acute, at", known) : usual;
   solve_chisel_length(work);
 }
 

@@ -28,7 +28,7 @@ Spread<Angle> sized_by_nobody(const PointWork& work, LightAt at) {
   const auto unseen = unseen_light(work);
   const Angle off = (unseen.high - unseen.low) / 2.0;
   const Angle side = work.readings.light->gauge.value / 2.0;
-  constexpr Angle no_more = degrees(15); // a point further off than that is seen without a gauge
+  const Angle no_more = work.defaults.unseen_light_most;
   if (at == LightAt::corner) return {side - no_more, side - off, std::max(side - off, unseen.high)};
   const Angle value = std::min(side + off, bluntest_point / 2.0);
   return {std::min(unseen.low, value), value, std::max(value, std::min(side + no_more, bluntest_point / 2.0))};

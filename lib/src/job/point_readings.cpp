@@ -65,25 +65,28 @@ void require_shares(Length diameter, const std::optional<Typed<Pair<Reading<Leng
   for (const auto& one : word->value) require_share(diameter, Typed<Reading<Length>>{one, word->text}, flag, share);
 }
 
-void refuse_beyond_drill(const PointQuestion& ask) {
+void refuse_beyond_drill(const Tables& tables, const PointQuestion& ask) {
   const Length diameter = ask.size.value.length;
-  require_share(diameter, ask.lip_depth, "--lip-depth", {0.02, 1.4});
-  require_share(diameter, ask.point_length, "--point-length", {0.02, 1.4});
-  require_shares(diameter, ask.lip_lengths, "--lip-lengths", {0.2, 1.5});
-  require_share(diameter, ask.lip_height, "--lip-height", {0, 0.3});
-  require_share(diameter, ask.chisel_length, "--chisel-length", {0.02, 0.7});
+  const auto share = [&](const char* key) { return limit(tables.limits, key).ratio; };
+  const Range<double> deep{share("lip_depth_least"), share("lip_depth_most")};
+  require_share(diameter, ask.lip_depth, "--lip-depth", deep);
+  require_share(diameter, ask.point_length, "--point-length", deep);
+  require_shares(diameter, ask.lip_lengths, "--lip-lengths", {share("lip_length_least"), share("lip_length_most")});
+  require_share(diameter, ask.lip_height, "--lip-height", {0, share("lip_height_most")});
+  require_share(diameter, ask.chisel_length, "--chisel-length",
+                {share("chisel_length_least"), share("chisel_length_most")});
   if (ask.drop && ask.turn) {
     constexpr Angle steepest = degrees(60); // of a relief, as of one that is typed
     const double most = uniform_drop({diameter / 2.0, ask.turn->value.value}, steepest) / diameter;
     require_share(diameter, ask.drop, "--drop", {0, most});
   }
-  require_shares(diameter, ask.light_gap, "--light-gap", {0, 0.5});
-  require_share(diameter, ask.trial_hole, "--trial-hole", {0.98, 1.5});
-  require_share(diameter, ask.land_wear, "--land-wear", {0, 0.5});
-  require_share(diameter, ask.margin_wear, "--margin-wear", {0, 2});
+  require_shares(diameter, ask.light_gap, "--light-gap", {0, share("light_gap_most")});
+  require_share(diameter, ask.trial_hole, "--trial-hole", {share("trial_hole_least"), share("trial_hole_most")});
+  require_share(diameter, ask.land_wear, "--land-wear", {0, share("land_wear_most")});
+  require_share(diameter, ask.margin_wear, "--margin-wear", {0, share("margin_wear_most")});
 }
 
-void refuse_impossible(const PointQuestion& ask) {
+void refuse_impossible(const Tables& tables, const PointQuestion& ask) {
   require_angle(ask.angle, degrees(40), degrees(175), "included angle of a point");
   require_angle(ask.relief, degrees(0.1), degrees(60), "lip relief");
   require_angle(ask.turn, degrees(1), degrees(120), "turn behind a lip");
@@ -118,7 +121,7 @@ void refuse_impossible(const PointQuestion& ask) {
     throw contradiction(typed(ask.web), "--web " + typed(ask.web) + " is more than half the drill, " +
                                             print_length_with_unit(diameter, UnitSystem::metric) +
                                             ": no twist drill has such a web");
-  refuse_beyond_drill(ask);
+  refuse_beyond_drill(tables, ask);
   if (ask.light && ask.light_gap)
     for (std::size_t lip = 0; lip < 2; ++lip) {
       const bool gap = ask.light_gap->value[lip].value > mm(0);
@@ -237,7 +240,7 @@ Spread<Length> feed_of(const Tables& tables, const PointQuestion& ask) {
 
 PointReadings readings_of(const Tables& tables, const PointQuestion& ask) {
   refuse_halves(ask);
-  refuse_impossible(ask);
+  refuse_impossible(tables, ask);
   PointReadings all;
   all.diameter = ask.size.value.length;
   all.thinned = ask.thinned;

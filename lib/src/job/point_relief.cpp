@@ -17,11 +17,6 @@ namespace quillside {
 
 namespace {
 
-// Half angles of cones in use, as a share of half the point angle: 25, 44 and 50 deg on a point of 118.
-constexpr double steep_cone = 0.42;
-constexpr double usual_cone = 0.75;
-constexpr double blunt_cone = 0.85;
-
 /// A dial stands at the outer corner.
 FlankPlace at_corner(const PointWork& work, Angle turn) { return {work.readings.diameter / 2.0, turn}; }
 
@@ -68,9 +63,9 @@ Spread<Angle> relief_of_cone(const PointWork& work, double share) {
 
 /// Between a steep cone, which falls away fastest, and a blunt one.
 Spread<Angle> cone_relief(PointWork& work) {
-  const auto steep = relief_of_cone(work, steep_cone);
-  const auto usual = relief_of_cone(work, usual_cone);
-  const auto blunt = relief_of_cone(work, blunt_cone);
+  const auto steep = relief_of_cone(work, work.defaults.cones.steep);
+  const auto usual = relief_of_cone(work, work.defaults.cones.usual);
+  const auto blunt = relief_of_cone(work, work.defaults.cones.blunt);
   const Spread<Angle> all{std::min({steep.low, usual.low, blunt.low}), usual.value,
                           std::max({steep.high, usual.high, blunt.high})};
   work.because("relief of a cone with that drop", cone_drop_law, all);

@@ -18,13 +18,23 @@ template <class Quantity> struct Known {
   std::string from; // the flag, as --angle
 };
 
+/// Half angles of the cones in use, each as a share of half the included angle.
+struct UsualCones {
+  double steep;
+  double usual;
+  double blunt;
+};
+
 /// What the point is held to be where nobody read it, and what it should become.
 struct PointDefaults {
   Spread<Length> web;
+  Spread<Angle> chisel; // acute, as this way leaves it
+  UsualCones cones;
   Spread<Angle> included; // about the wanted one
   Angle wanted_relief;    // for this way
   Angle land;
   Length least_light;
+  Angle unseen_light_most; // how far off a gauge a half angle may be whose light nobody measured
   Spread<Angle> helix;
   Spread<Length> clean_up;
   Spread<Length> usual_oversize;

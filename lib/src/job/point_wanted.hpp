@@ -12,6 +12,7 @@ namespace quillside {
 /// The relief is that of the table; of one flat, the least that clears its heel.
 PointTargets targets_of(const Tables& tables, const Ground& ground, Length diameter, GrindingWay way);
 
-PointDefaults defaults_of(const Tables& tables, const Ground& ground, Length diameter, const PointTargets& targets);
+PointDefaults defaults_of(const Tables& tables, const Ground& ground, Length diameter, GrindingWay way,
+                          const PointTargets& targets);
 
 } // namespace quillside

@@ -26,9 +26,9 @@ std::vector<JudgedPoint> judge_ways(const Tables& tables, const PointQuestion& a
     if (ask.way && ask.way->value != way) continue;
     const auto targets = targets_of(tables, ground, readings.diameter, way);
     try {
-      judged.push_back(judge_point(tables,
-                                   solve_point(way, readings, defaults_of(tables, ground, readings.diameter, targets)),
-                                   targets, ground.land, readings));
+      judged.push_back(
+          judge_point(tables, solve_point(way, readings, defaults_of(tables, ground, readings.diameter, way, targets)),
+                      targets, ground.land, readings));
     } catch (const Fault& fault) {
       refused = fault;
     } catch (const std::domain_error& error) {
