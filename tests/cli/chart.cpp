@@ -290,6 +290,11 @@ TEST_CASE("text: a table no wider than 80 letters, in blocks where there are mor
   const auto plain = test::quillside("chart --materials 303 --sizes 1/8");
   CHECK(plain.out.find("DO NOT") == std::string::npos);
   CHECK(plain.out.find("no machine named") != std::string::npos);
+  // What is set is what is wanted, and stands there once.
+  const auto rows = lines_of(plain.out);
+  const auto row = std::find_if(rows.begin(), rows.end(), [](const auto& one) { return one.starts_with("1/8"); });
+  REQUIRE(row != rows.end());
+  CHECK(row->find('(') == std::string::npos);
 }
 
 TEST_CASE("sizes named twice are kept once and said; one that a tool has not is left out and said") {

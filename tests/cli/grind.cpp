@@ -391,14 +391,14 @@ TEST_CASE("a cone that is taken stands as fixtures do, its foot in front of the 
       INFO(size << " " << material);
       REQUIRE(answer["verdict"] == "go");
       const Json& cone = answer["set"]["cone"];
-      CHECK(value_of(cone, "cone_half_angle") >= 20);
-      CHECK(value_of(cone, "cone_half_angle") <= 50);
-      CHECK(value_of(cone, "axis_distance") > 0);
+      CHECK(value(cone, "cone_half_angle") >= 20);
+      CHECK(value(cone, "cone_half_angle") <= 50);
+      CHECK(value(cone, "axis_distance") > 0);
       CHECK_FALSE(test::has_caution(answer, "grind-foot-in-wheel"));
     }
   // Nearly as wide as the point, the cone of a thick web has its foot behind the face.
   const Json wide = answer_of("grind no60 303 --way cone --cone-half-angle 67");
-  CHECK(value_of(wide["set"]["cone"], "axis_distance") < 0);
+  CHECK(value(wide["set"]["cone"], "axis_distance") < 0);
   CHECK(test::has_caution(wide, "grind-foot-in-wheel"));
 }
 
