@@ -8,8 +8,8 @@
 
 namespace quillside {
 
-/// How well a row that names those metals answers for \p metal: the higher the better, 0 for one that holds for any; nothing
-/// where it does not hold.
+/// How well a row that names those metals answers for \p metal: the higher the better, 0 for one that holds for any;
+/// nothing where it does not hold.
 inline std::optional<int> fit_for_metal(Words named, std::string_view metal) {
   if (named.empty()) return 0;
   if (std::find(named.begin(), named.end(), metal) == named.end()) return std::nullopt;

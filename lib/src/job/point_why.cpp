@@ -40,9 +40,8 @@ void tell_ground(const Tables& tables, Telling& telling, const PointQuestion& as
   telling.because_of_row("wanted point", std::string(ground.point->point.text), measure(ground.point->point.range.low),
                          ground.point->source);
   if (ground.relief != nullptr)
-    telling.because_of_row("wanted relief of a cone or a first facet",
-                           relief_row_words(*ground.relief), measure(ground.relief->relief.range.low),
-                           ground.relief->source);
+    telling.because_of_row("wanted relief of a cone or a first facet", relief_row_words(*ground.relief),
+                           measure(ground.relief->relief.range.low), ground.relief->source);
   const PointShape shape{ask.size.value.length, ground.web.web, ground.point->point.range.low};
   telling.because_of_law("least relief that clears the heel of one flat", flat_heel_law,
                          measure(least_relief(shape, ground.land)));
