@@ -32,9 +32,7 @@ public:
 
   void read() {
     if (const auto stray = stray_character(storage_.files.back().text)) {
-      faults_.push_back({{std::string(file_), stray->line, stray->column},
-                         "no TOML: a letter beyond ASCII stands outside a text; quote it",
-                         ""});
+      faults_.push_back({{std::string(file_), stray->place.line, stray->place.column}, stray->what, ""});
       return;
     }
     toml::table root;

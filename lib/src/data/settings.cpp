@@ -19,9 +19,9 @@ public:
   Settings read(const std::string& text) {
     Settings settings;
     if (const auto stray = stray_character(text)) {
-      const toml::source_position at{static_cast<toml::source_index>(stray->line),
-                                     static_cast<toml::source_index>(stray->column)};
-      wrong({at, at, nullptr}, "no TOML: a letter beyond ASCII stands outside a text; quote it");
+      const toml::source_position at{static_cast<toml::source_index>(stray->place.line),
+                                     static_cast<toml::source_index>(stray->place.column)};
+      wrong({at, at, nullptr}, stray->what);
       return settings;
     }
     toml::table root;

@@ -1,7 +1,7 @@
 #pragma once
-// A check before the parser. TOML has no letter beyond ASCII outside its texts and comments, but toml++ 3.3 looks such
-// a letter up among its blanks and runs into a branch it declares unreachable (found by mutating tables under UBSan):
-// it must not see one.
+// A check before the parser. toml++ 3.3 takes two things for granted that a file need not keep, and runs into branches
+// it declares unreachable (found by mutating tables, under UBSan and with its assertions on): no letter beyond ASCII
+// stands outside texts and comments, and the name in a table header begins as a name. It must not see such a file.
 
 #include <optional>
 #include <string_view>
@@ -13,7 +13,13 @@ struct TextPlace {
   int column = 1; // in letters
 };
 
-/// Where the first letter beyond ASCII stands outside a text or a comment; nothing in a file that has none.
-std::optional<TextPlace> stray_character(std::string_view toml);
+struct StrayCharacter {
+  TextPlace place;
+  const char* what; // in words, for whoever wrote the file
+};
+
+/// The first letter beyond ASCII outside a text or a comment, or the first that no name in a table header begins with;
+/// nothing in a file that has none.
+std::optional<StrayCharacter> stray_character(std::string_view toml);
 
 } // namespace quillside
