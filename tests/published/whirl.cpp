@@ -203,6 +203,7 @@ TEST_CASE("a point mass as heavy as the shank: the printed first root, and the t
 // --- worked figures ---
 
 TEST_CASE("first whirl speeds of usual burrs in a rigid seat, as worked with finite elements") {
+  // Source: derived apart from this library, with finite elements.
   // Tolerance: half of the last digit given. A head given as 9.53 mm is one of 3/8 in.
   const TableRow row = one_of_the_table();
   const HeadBody head = carbide_cylinder(row.head, row.length);
@@ -283,6 +284,7 @@ TEST_CASE("run-out grows toward the whirl speed") {
 // --- finite elements ---
 
 TEST_CASE("the whirl model is the finest mesh: usual burrs, rigid and giving seats") {
+  // Source: independent computation, the beam of finite elements of this file.
   // Both are the same beam; 24 cubic elements are off by under 1e-6.
   const TableRow row = one_of_the_table();
   const HeadBody head = carbide_cylinder(row.head, row.length);
@@ -296,6 +298,7 @@ TEST_CASE("the whirl model is the finest mesh: usual burrs, rigid and giving sea
 }
 
 TEST_CASE("and so it is for any burr at all: the lowest root is never missed") {
+  // Source: independent computation, the beam of finite elements of this file.
   std::mt19937_64 random{7}; // any seed will do; a fixed one makes a failure repeat
   std::uniform_real_distribution<double> share{0, 1};
   const auto between = [&](double low, double high) { return low * std::pow(high / low, share(random)); };
@@ -344,6 +347,7 @@ TEST_CASE("the one-mass formula is Rayleigh's: 33/140 of the shank ride with the
 }
 
 TEST_CASE("at 5 mm the one-mass formula errs both ways: low for a long head, high for a wheel") {
+  // Source: independent computation, the beam of finite elements of this file.
   const auto meshed_over_formula = [](double shank, double wide, double length) {
     const HeadBody head = carbide_cylinder(wide, length);
     return Beam(steel_bar(shank, 5), in_tonnes(head), infinite).lowest() /
@@ -357,6 +361,7 @@ TEST_CASE("at 5 mm the one-mass formula errs both ways: low for a long head, hig
 // --- what the model leaves out, measured ---
 
 TEST_CASE("shear of the shank lowers the speed by under 1.65 % at 5 mm, 1.3 % at 10 mm, 0.8 % at 20 mm") {
+  // Source: independent computation, the beam of finite elements of this file.
   // Timoshenko's beam: kappa 0.9 for a round section, G = E / 2.6.
   struct Row {
     double out, most;
@@ -375,6 +380,7 @@ TEST_CASE("shear of the shank lowers the speed by under 1.65 % at 5 mm, 1.3 % at
 }
 
 TEST_CASE("the turning of the head stiffens it: left out, and the model stays on the slow side") {
+  // Source: independent computation, the beam of finite elements of this file.
   // In a whirl with the spindle the head counts with across - along instead of across.
   const double out = GENERATE(5.0, 10.0, 20.0);
   for (const TableRow& row : table) {
@@ -424,6 +430,7 @@ TEST_CASE("in a very soft seat the shank swings as a rigid rod") {
 }
 
 TEST_CASE("a bare shank goes as its diameter over the square of its length, a heavy head as d^2 / L^1.5") {
+  // Source: derived, the scaling of the beam equation.
   const auto bare = [](double d, double l) { return whirl_speed(steel_shank(d, l), no_head, rigid_grip); };
   CHECK_THAT(bare(6, 40) / bare(3, 40), WithinRel(2.0, 1e-10));
   CHECK_THAT(bare(3, 80) / bare(3, 40), WithinRel(0.25, 1e-10));
@@ -465,6 +472,7 @@ TEST_CASE("a burr in a collet: low with the soft seat, high with the rigid, and 
 // --- heads ---
 
 TEST_CASE("volume, centre and moments of every outline, by quadrature") {
+  // Source: independent computation, quadrature of a general-purpose library.
   struct Row {
     HeadShape shape;
     double (*radius)(double);
@@ -500,6 +508,7 @@ TEST_CASE("volume, centre and moments of every outline, by quadrature") {
 }
 
 TEST_CASE("a ball has two fifths of its mass times its radius squared about every axis") {
+  // Source: from memory, the moment of inertia of a solid ball.
   const HeadBody ball = head_body({HeadShape::ball, mm(6), mm(6), kg_per_m3(7850)});
   CHECK_THAT(in_gram_mm2(ball.across) / in_grams(ball.mass), WithinRel(0.4 * 9, 1e-14));
   CHECK_THAT(in_gram_mm2(ball.along) / in_grams(ball.mass), WithinRel(0.4 * 9, 1e-14));
